@@ -18,6 +18,14 @@ import java.util.function.DoubleFunction;
 public record Notation(String siUnit, String metric, DoubleFunction<String> writer) {
 
     /** Significant digits in units that no notation is declared in (-). */
+    /** Powers of ten of the decimals that most numbers are written with. */
+    private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
+
+    /** Below it a product with a power of ten is right to {@value #TIE} (-). */
+    private static final double LARGEST_PLAIN = 1e9;
+
+    private static final double TIE = 1e-6;
+
     private static final int DIGITS = 4;
 
     /** Pressure in bar, to the digits that its size deserves. */
@@ -223,6 +231,32 @@ public record Notation(String siUnit, String metric, DoubleFunction<String> writ
      * @return the rounded number, zero without a sign
      */
     public static String fixed(double value, int decimals) {
+        if (decimals < POWERS.length && Math.abs(value) * POWERS[decimals] < LARGEST_PLAIN) {
+            double scaled = Math.abs(value) * POWERS[decimals];
+            long whole = (long) scaled;
+            double rest = scaled - whole;
+            if (Math.abs(rest - 0.5) > TIE) {
+                return point(rest > 0.5 ? whole + 1 : whole, decimals, value < 0);
+            }
+        }
+        return formatted(value, decimals);
+    }
+
+    /** The digits of a rounded number with its point. */
+    private static String point(long digits, int decimals, boolean negative) {
+        String text = Long.toString(digits);
+        StringBuilder out = new StringBuilder(text.length() + decimals + 2).append(negative && digits != 0 ? "-" : "");
+        for (int i = text.length(); i <= decimals; i++) {
+            out.append('0');
+        }
+        out.append(text);
+        return decimals == 0
+                ? out.toString()
+                : out.insert(out.length() - decimals, '.').toString();
+    }
+
+    /** What lies near the middle between two roundings is left to the library, which looks at all digits. */
+    static String formatted(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }

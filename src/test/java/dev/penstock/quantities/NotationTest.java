@@ -2,6 +2,7 @@ package dev.penstock.quantities;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -56,5 +57,19 @@ class NotationTest {
     @CsvSource({"-0.04, 1, 0.0", "0.05, 2, 0.05", "-1.25, 1, -1.3"})
     void fixedDecimalsHaveNoNegativeZero(double value, int decimals, String expected) {
         assertThat(Notation.fixed(value, decimals)).isEqualTo(expected);
+    }
+
+    /** The short way is that of the library to the last digit, near the middle of two roundings too. */
+    @Test
+    void whatIsWrittenQuicklyIsWrittenAsTheLibraryDoes() {
+        java.util.Random random = new java.util.Random(1);
+        for (int i = 0; i < 20_000; i++) {
+            int decimals = random.nextInt(8);
+            double value = Math.scalb(random.nextGaussian(), random.nextInt(40) - 15);
+            double rounded = Math.rint(value * 100) / 100 + 0.005 * random.nextInt(2);
+            for (double v : new double[] {value, rounded, -0.0, Math.rint(value)}) {
+                assertThat(Notation.fixed(v, decimals)).isEqualTo(Notation.formatted(v, decimals));
+            }
+        }
     }
 }

@@ -66,9 +66,9 @@ public final class EngineAnswer {
     /**
      * @param balance balanced engine
      * @param before the same without its changes, if it has any and closes without them
-     * @return its charts
+     * @return its charts, each to be drawn when it is asked for, in the units of this thread's reader
      */
-    public static Map<String, Object> charts(EngineBalance balance, Optional<EngineBalance> before) {
+    public static List<Supplier<Map<String, Object>>> charts(EngineBalance balance, Optional<EngineBalance> before) {
         EngineCharts charts = new EngineCharts(balance, "chart", before);
         List<Supplier<Drawing>> drawings = new ArrayList<>();
         drawings.add(charts::pressures);
@@ -79,9 +79,9 @@ public final class EngineAnswer {
         drawings.add(charts::altitude);
         balance.cooling().forEach(jacket -> drawings.add(() -> charts.jacket(jacket)));
         UnitSystem units = UnitSystem.chosen();
-        return Map.of(
-                "figures",
-                drawings.parallelStream().map(d -> figure(units.reading(d))).toList());
+        return drawings.stream()
+                .map(d -> (Supplier<Map<String, Object>>) () -> figure(units.reading(d)))
+                .toList();
     }
 
     /**

@@ -33,7 +33,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.BiFunction;
 
 /** Opens, reads, balances, reports and saves one concept. The text under change lives in the browser until it is saved. */
 final class EngineRoutes {
@@ -52,6 +51,12 @@ final class EngineRoutes {
     private final Recent<Question, KnownEngine> lately = new Recent<>(KEPT);
 
     private final AtomicLong balances = new AtomicLong();
+
+    /** A part of an answer, from the engine, from what it was before, and from what was asked. */
+    private interface Part {
+
+        Map<String, Object> of(KnownEngine engine, Optional<KnownEngine> before, RequestBody body);
+    }
 
     private record Question(String name, String text, Map<String, String> changes) {
 
@@ -96,14 +101,14 @@ final class EngineRoutes {
         routes.post("/api/balance", this::balance);
         routes.post(
                 "/api/flow",
-                request -> answer(request, false, (engine, before) -> EngineAnswer.flow(engine.balance())));
-        routes.post("/api/charts", request -> answer(request, true, KnownEngine::charts));
+                request -> answer(request, false, (engine, before, body) -> EngineAnswer.flow(engine.balance())));
+        routes.post("/api/charts", request -> answer(request, true, (engine, before, body) -> engine.charts(before, wanted(body))));
         routes.post(
                 "/api/cooling",
                 request -> answer(
                         request,
                         true,
-                        (engine, before) -> EngineAnswer.cooling(engine.balance(), before.map(KnownEngine::balance))));
+                        (engine, before, body) -> EngineAnswer.cooling(engine.balance(), before.map(KnownEngine::balance))));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -161,20 +166,25 @@ final class EngineRoutes {
         Concept concept = concept(question);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = workers.ask(asker, study -> engine(question, concept, study));
-        if (body.flag("charts")) {
-            drawAhead(question, engine, asker);
+        if (!wanted(body).isEmpty()) {
+            drawAhead(question, engine, asker, wanted(body));
         }
         Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
         map.put("inputs", inputs(question, concept));
         LocalServer.json(request, map);
     }
 
+    /** Which charts are in view, by their places. */
+    private static List<Integer> wanted(RequestBody body) {
+        return body.decimals("charts").stream().map(Double::intValue).toList();
+    }
+
     /** Charts in view are drawn while the browser is still busy with the figures. */
-    private void drawAhead(Question question, KnownEngine engine, Asker asker) {
+    private void drawAhead(Question question, KnownEngine engine, Asker asker, List<Integer> wanted) {
         Optional<KnownEngine> before =
                 question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
         if (question.changes().isEmpty() || before.isPresent()) {
-            workers.drawAhead(asker, () -> engine.charts(before));
+            workers.drawAhead(asker, () -> engine.charts(before, wanted));
         }
     }
 
@@ -182,13 +192,13 @@ final class EngineRoutes {
     private void answer(
             Context request,
             boolean overlaid,
-            BiFunction<KnownEngine, Optional<KnownEngine>, Map<String, Object>> part) {
+            Part part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = engine(question, asker);
         Optional<KnownEngine> before = overlaid ? unchanged(question, asker) : Optional.empty();
-        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine, before)));
+        LocalServer.json(request, workers.draw(asker, () -> part.of(engine, before, body)));
     }
 
     /** The engine as its file has it, to be drawn behind the changed one; none where it does not close. */

@@ -13,6 +13,7 @@ import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /**
  * Balances and draws an example before anyone asks, so that the first question finds classes loaded and fluids open. What
@@ -60,7 +61,9 @@ final class WarmUp {
                             "flow",
                             EngineAnswer.flow(balance),
                             "charts",
-                            EngineAnswer.charts(balance, Optional.empty())));
+                            EngineAnswer.charts(balance, Optional.empty()).stream()
+                                    .map(Supplier::get)
+                                    .toList()));
             return true;
         } catch (PenstockException | Refusal e) {
             return false;

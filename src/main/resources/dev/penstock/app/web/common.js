@@ -263,15 +263,19 @@ export function addressed() {
   return changes;
 }
 
-/** Writes the open concept and its unsaved changes into the address and into the links to the other pages. */
-export function address(file, changes) {
+/**
+ * Writes the open concept and its unsaved changes into the address and into the links to the other pages.
+ *
+ * @param step whether the browser's way back leads to the address as it was
+ */
+export function address(file, changes, step = false) {
   const query = new URLSearchParams({ file });
   for (const [key, value] of Object.entries(changes)) {
     query.set("set." + key, value);
   }
   const here = location.pathname + "?" + query;
   if (here !== location.pathname + location.search) {
-    history.replaceState(null, "", here);
+    history[step ? "pushState" : "replaceState"](null, "", here);
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];

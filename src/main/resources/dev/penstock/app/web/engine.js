@@ -1,13 +1,13 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { address, addressed, asFileName, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
+import { addressed, asFileName, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
-import { editing, figures, inputPanel, report, warnings } from "./panel.js";
+import { editing, figures, figuresFirst, inputPanel, report, warnings } from "./panel.js";
 import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
-const edit = editing(state, balance);
+const edit = editing(state, balance, (file, changes) => { byId("file").value = file; open(file, changes); });
 const question = edit.question;
 /** The inputs that move an engine most, as far as its cycle has them; eight are shown. */
 const MOST = ["engine.chamber_pressure", "engine.thrust_vacuum", "engine.thrust_sea_level", "propellants.mixture_ratio", "nozzle.area_ratio",
@@ -76,16 +76,17 @@ const LATE = 250;
 
 async function balance() {
   const mine = ++number;
+  look();
   const asked = JSON.stringify(state.changes);
   const late = setTimeout(() => byId("results").classList.add("stale"), LATE);
   switched();
   if (state.version) {
-    address(state.file, state.changes);
+    edit.address();
   }
   say("Balancing …");
   const start = performance.now();
   try {
-    const answer = await post("/api/balance", question({ page, number: mine, charts: seen.charts && !edit.moves() }));
+    const answer = await post("/api/balance", question({ page, number: mine, charts: edit.moves() ? [] : chartsInView() }));
     clearTimeout(late);
     if (mine !== number) {
       return;
@@ -130,7 +131,7 @@ async function faulty(error) {
 
 /** Waiting time of drawings that nobody sees yet while a slider moves (ms). */
 const REST = 400;
-const DRAWINGS = { flow: showFlow, charts: showCharts };
+const DRAWINGS = { flow: drawFlow, charts: drawCharts };
 const seen = { flow: true, charts: false };
 const drawnFor = { flow: 0, charts: 0 };
 let rest = 0;
@@ -139,12 +140,27 @@ let rest = 0;
 function drawings() {
   performance.mark("penstock-figures");
   clearTimeout(rest);
-  const all = Object.keys(DRAWINGS).sort((a, b) => seen[b] - seen[a]);
+  const mine = number;
+  const all = Object.keys(DRAWINGS);
+  const others = async () => {
+    for (const what of all.filter(() => mine === number)) {
+      await drawn(what);
+    }
+  };
   if (edit.moves()) {
-    rest = setTimeout(() => all.forEach(drawn), REST);
+    rest = setTimeout(others, REST);
   }
-  return Promise.all(all.filter((what) => seen[what] || !edit.moves()).map(drawn));
+  return Promise.all(all.filter(inSight).map(drawn)).then(() => edit.moves() || others());
 }
+
+/** Whether a place had drawings in view when the question was asked; one that has none yet counts if it is near. */
+function inSight(what) {
+  const own = [...byId(what).children];
+  return own.length ? own.some((figure) => glimpse.has(figure)) : seen[what];
+}
+
+/** Places of the charts in view; none where there are no charts yet. */
+const chartsInView = () => [...byId("charts").children].flatMap((figure, i) => (glimpse.has(figure) ? [i] : []));
 
 /** Asks once for a drawing of what is shown. */
 async function drawn(what) {
@@ -153,10 +169,10 @@ async function drawn(what) {
     return;
   }
   drawnFor[what] = mine;
+  const wanted = () => mine === number;
   try {
-    const answer = await post("/api/" + what, question({ page, number: mine }));
-    if (mine === number) {
-      DRAWINGS[what](answer);
+    await DRAWINGS[what]((places) => post("/api/" + what, question({ page, number: mine, charts: places })), wanted);
+    if (wanted()) {
       performance.mark("penstock-" + what);
     }
   } catch (error) {
@@ -166,16 +182,82 @@ async function drawn(what) {
   }
 }
 
-function showFlow({ flow }) {
+async function drawFlow(ask, wanted) {
+  const { flow } = await ask([]);
+  if (!wanted()) {
+    return;
+  }
   const diagram = drawing(flow, fileName() + "-flow");
   byId("flow").replaceChildren(diagram);
+  glimpse.add(diagram);
   markFaults(diagram, state.shown.limits);
   leadToTable(diagram);
 }
 
-function showCharts({ figures: all }) {
-  byId("charts").replaceChildren(...all.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
+/** Charts in view first; the others are asked for when the browser has time for them. */
+async function drawCharts(ask, wanted) {
+  let answer = await ask(chartsInView());
+  if (answer.places.length < answer.of && answer.of !== byId("charts").children.length && wanted()) {
+    answer = await ask([]);
+  }
+  if (!wanted()) {
+    return;
+  }
+  putCharts(answer);
+  const left = [...Array(answer.of).keys()].filter((i) => !answer.places.includes(i));
+  if (left.length) {
+    whenIdle(() => wanted() && ask(left).then((others) => wanted() && putCharts(others), (error) => wanted() && complain(error)));
+  }
 }
+
+function putCharts({ of, places, figures: all }) {
+  const place = byId("charts");
+  const made = all.map((f, i) => drawing(f, fileName() + "-chart-" + (places[i] + 1)));
+  if (places.length === of) {
+    place.replaceChildren(...made);
+  } else {
+    made.forEach((figure, i) => glimpse.add(exchange(place.children[places[i]], figure)));
+  }
+}
+
+/** What is in view, as it stood when the question was asked: to look while the page is being made anew costs a layout. */
+let glimpse = new Set();
+const inView = (element) => {
+  const box = element.getBoundingClientRect();
+  return box.bottom > 0 && box.top < innerHeight;
+};
+const look = () => {
+  glimpse = new Set(["flow", "tables", "charts"].flatMap((id) => [...byId(id).children]).filter(inView));
+};
+
+/** Makes the children of a place anew: those in view at once, the others one after the other when the browser has time for them. */
+function renew(place, all, made) {
+  const mine = number;
+  const old = [...place.children];
+  const later = old.length === all.length ? all.map((item, i) => i).filter((i) => !glimpse.has(old[i])) : [];
+  if (later.length) {
+    all.forEach((item, i) => later.includes(i) || glimpse.add(exchange(old[i], made(item, i))));
+  } else {
+    place.replaceChildren(...all.map(made));
+  }
+  const next = () => {
+    if (mine === number && later.length) {
+      const i = later.shift();
+      old[i].replaceWith(made(all[i], i));
+      whenIdle(next);
+    }
+  };
+  whenIdle(next);
+}
+
+function exchange(old, made) {
+  old.replaceWith(made);
+  return made;
+}
+
+/** Longest wait for a quiet moment (ms). */
+const LONGEST_WAIT = 300;
+const whenIdle = (act) => (window.requestIdleCallback ? requestIdleCallback(act, { timeout: LONGEST_WAIT }) : setTimeout(act));
 
 const sight = new IntersectionObserver((entries) => entries.forEach((e) => {
   seen[e.target.id] = e.isIntersecting;
@@ -200,7 +282,7 @@ function show(answer) {
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
   byId("limits").replaceChildren(table(limits(answer.limits), traced));
-  byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
+  renew(byId("tables"), answer.tables, (grid) => table(grid, traced));
   panel.show(answer.inputs, state.changes);
   buttons();
 }
@@ -326,7 +408,7 @@ async function save(as, version) {
     take(saved.file, saved.text, saved.version);
     state.shown = before;
     await files(saved.file);
-    address(state.file, state.changes);
+    edit.address();
   } catch (error) {
     notSaved(error, as, { save, open, place: (name) => place("", name) });
   }
@@ -364,7 +446,7 @@ async function files(current) {
   return all.concepts;
 }
 
-byId("file").addEventListener("change", (e) => open(e.target.value));
+byId("file").addEventListener("change", (e) => { state.step = true; open(e.target.value); });
 byId("upload").addEventListener("change", (e) => e.target.files.length && upload(e.target.files[0]));
 byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
@@ -382,6 +464,7 @@ addEventListener("keydown", (e) => {
   }
 });
 
+figuresFirst();
 try {
   const names = await files();
   if (names.length) {

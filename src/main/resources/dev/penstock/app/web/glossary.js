@@ -1,5 +1,6 @@
 // One sentence about each term, from one glossary: heads of tables, names of figures and of inputs show it when they are pointed at.
 let terms = [];
+const said = new Map();
 
 /** The sentence about the longest term that a text begins with or holds; empty if it holds none. */
 export function sentence(text) {
@@ -9,10 +10,13 @@ export function sentence(text) {
 }
 
 function explain(element) {
-  const said = element.title && element.dataset.explained === undefined ? "" : sentence(element.textContent);
-  if (said) {
+  const text = element.textContent;
+  if (!said.has(text)) {
+    said.set(text, sentence(text));
+  }
+  if (said.get(text) && (!element.title || element.dataset.explained !== undefined)) {
     element.dataset.explained = "";
-    element.title = said;
+    element.title = said.get(text);
   }
 }
 

@@ -1,5 +1,5 @@
 // What the pages of an engine and of a vehicle share: inputs to change, figures with what they were before, warnings.
-import { byId, complain, download, make, plainName, post, say, words } from "./common.js";
+import { address, addressed, byId, complain, download, make, plainName, post, say, words } from "./common.js";
 
 /**
  * Inputs by table, each with its unit; what is changed is marked and can be taken back.
@@ -12,6 +12,7 @@ import { byId, complain, download, make, plainName, post, say, words } from "./c
 export function inputPanel(form, changed, first = []) {
   const bar = make("div", { class: "finder" });
   let main = [];
+  let rows = new Map();
   if (first.length) {
     const find = make("input", { id: "find", type: "search", placeholder: "Search all inputs", "aria-label": "Search all inputs", spellcheck: "false", autocomplete: "off" });
     find.addEventListener("input", () => search(find.value.trim().toLowerCase()));
@@ -62,8 +63,14 @@ export function inputPanel(form, changed, first = []) {
     return [own];
   }
 
+  /** What a row shows already is left alone: most edits move one of a hundred. */
   function refresh(row, input, isChanged) {
-    const box = row.querySelector(".entry");
+    const box = row.box;
+    const shown = [input.written, input.read, input.file, input.source, isChanged].join("\n");
+    if (row.shown === shown && box.value === input.written && !row.classList.contains("wrong")) {
+      return;
+    }
+    row.shown = shown;
     if (box.tagName === "SELECT" && ![...box.options].some((o) => o.value === input.written)) {
       box.prepend(make("option", { value: input.written }, input.written));
     }
@@ -104,9 +111,10 @@ export function inputPanel(form, changed, first = []) {
           make("details", { "data-table": name, open: folded.get(name) ?? (first.length ? name === MAIN || name === "" : list.some((i) => i.given)) },
             make("summary", {}, title(name)), ...list.map(field))));
         form.dataset.keys = keys;
+        rows = new Map([...form.querySelectorAll(".field")].map((row) => [row.dataset.key, Object.assign(row, { box: row.querySelector(".entry") })]));
       }
       for (const input of inputs) {
-        refresh(form.querySelector('[data-key="' + CSS.escape(input.key) + '"]'), input, input.key in changes);
+        refresh(rows.get(input.key), input, input.key in changes);
       }
     },
     /** Marks what was refused and says why beside it; the field that is being written in stays in view and in use. */
@@ -145,6 +153,14 @@ function title(table) {
 
 const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
 
+/** On a narrow screen figures stand right below the title, to the keyboard too; on a wide one beside the inputs. */
+export function figuresFirst() {
+  const narrow = matchMedia("(max-width:980px)");
+  const put = () => (narrow.matches ? byId("kind") : byId("inputs").closest(".split > *")).after(byId("summary"));
+  narrow.addEventListener("change", put);
+  put();
+}
+
 /** Headline figures; where one has moved, what it was and by how much. */
 export function figures(list, measures, earlier, traced) {
   const before = new Map(earlier.map((m) => [m.key, m]));
@@ -170,12 +186,14 @@ export function warnings(list) {
 }
 
 /**
- * Changes of a file and the steps back from them; whoever leaves with changes that no link carries is asked.
+ * Changes of a file and the steps back from them, also by the browser's own way back; whoever leaves with changes that no link carries
+ * is asked.
  *
  * @param state holds the file's text and version, its changes, the past ones, and what is shown
  * @param again works the changed file out anew
+ * @param open opens a file with changes
  */
-export function editing(state, again) {
+export function editing(state, again, open) {
   let moving = "";
 
   /** A slider that moves is one step, however often it tells where it is. */
@@ -184,6 +202,7 @@ export function editing(state, again) {
     if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
       if (!moves || moving !== key) {
         state.past.push(state.changes);
+        state.step = true;
       }
       moving = moves ? key : "";
       state.future = [];
@@ -210,6 +229,7 @@ export function editing(state, again) {
     state.past.push(state.changes);
     state.future = [];
     state.changes = next;
+    state.step = true;
     again();
   }
 
@@ -219,6 +239,7 @@ export function editing(state, again) {
     state.past.push(state.changes);
     state.future = [];
     state.changes = {};
+    state.step = true;
     again();
   }
 
@@ -228,6 +249,7 @@ export function editing(state, again) {
     if (from.length) {
       to.push(state.changes);
       state.changes = from.pop();
+      state.step = true;
       again();
       buttons();
       (button.disabled ? byId("inputs").querySelector(".entry, input") : button)?.focus({ preventScroll: true });
@@ -258,6 +280,22 @@ export function editing(state, again) {
       (e.shiftKey ? redo : undo)();
     }
   });
+  /** The browser went back or forward: to changes that were made here, or to another file. */
+  addEventListener("popstate", () => {
+    const [file, changes] = [new URLSearchParams(location.search).get("file"), addressed()];
+    const at = (pile) => JSON.stringify(pile?.at(-1)) === JSON.stringify(changes);
+    if (file && file !== state.file) {
+      open(file, changes);
+    } else if (JSON.stringify(changes) !== JSON.stringify(state.changes)) {
+      const [from, to] = at(state.future) ? [state.future, state.past] : at(state.past) ? [state.past, state.future ??= []] : [[], state.past];
+      from.pop();
+      to.push(state.changes);
+      moving = "";
+      state.changes = changes;
+      again();
+      buttons();
+    }
+  });
   byId("inputs").addEventListener("submit", (e) => e.preventDefault());
   let carried = false;
   document.querySelector("header.bar nav").addEventListener("click", () => { carried = true; });
@@ -266,7 +304,13 @@ export function editing(state, again) {
       e.preventDefault();
     }
   });
-  return { change, set, buttons, question, moves: () => moving !== "" };
+  /** The address holds what is under change; each step is one of the browser's way back. */
+  function addressNow() {
+    address(state.file, state.changes, state.step);
+    state.step = false;
+  }
+
+  return { change, set, buttons, question, address: addressNow, moves: () => moving !== "" };
 }
 
 /** Has a report made, in the form that is chosen, and downloads it. */

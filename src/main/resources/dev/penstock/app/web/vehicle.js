@@ -1,14 +1,14 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { address, addressed, asFileName, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
+import { addressed, asFileName, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
-import { editing, figures, inputPanel, report, warnings } from "./panel.js";
+import { editing, figures, figuresFirst, inputPanel, report, warnings } from "./panel.js";
 import { asked, studies } from "./study.js";
 import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
-const edit = editing(state, size);
+const edit = editing(state, size, (file, changes) => { byId("file").value = file; open(file, changes); });
 const question = edit.question;
 const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
@@ -29,7 +29,7 @@ async function open(name, changes = {}) {
 async function size() {
   const mine = ++number;
   byId("results").classList.add("stale");
-  address(state.file, state.changes);
+  edit.address();
   say("Sizing …");
   const start = performance.now();
   try {
@@ -112,7 +112,7 @@ async function save(as, version) {
     const saved = await post("/api/vehicle/save", question({ as, version }));
     calmConflict();
     state.note = "Saved as " + saved.file + ". ";
-    Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: [] });
+    Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: [], future: [] });
     choose(byId("file"), (await get("/api/files")).vehicles);
     byId("file").value = saved.file;
     await size();
@@ -128,7 +128,7 @@ function saveAs() {
   save(as, as === state.file ? state.version : "");
 }
 
-byId("file").addEventListener("change", (e) => open(e.target.value));
+byId("file").addEventListener("change", (e) => { state.step = true; open(e.target.value); });
 byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
 byId("report").addEventListener("click",
@@ -141,6 +141,7 @@ byId("add").addEventListener("submit", (e) => {
   edit.change(byId("key").value.trim(), byId("value").value, "");
 });
 
+figuresFirst();
 try {
   const names = (await get("/api/files")).vehicles;
   choose(byId("file"), names);

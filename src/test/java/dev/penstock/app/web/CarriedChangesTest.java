@@ -47,6 +47,23 @@ class CarriedChangesTest extends BrowserTest {
     }
 
     @Test
+    void theBrowsersOwnWayBackLeadsThroughTheChanges() {
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        changePressure("82 bar");
+        changePressure("83 bar");
+        browser.navigate().back();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("82.00 bar"));
+        browser.navigate().back();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("80.00 bar"));
+        assertThat(browser.getCurrentUrl()).doesNotContain("set.");
+        browser.navigate().forward();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("82.00 bar"));
+        id("undo").click();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("80.00 bar"));
+    }
+
+    @Test
     void whatIsRefusedIsSaidAtItsFieldWhichStaysInView() {
         go("/?file=heron.toml");
         waitFor("Balanced in");
