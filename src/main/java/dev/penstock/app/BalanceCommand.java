@@ -17,8 +17,6 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.PageSection;
-import dev.penstock.reports.slide.EngineSlides;
-import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.study.UncertaintyView;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.study.EngineRuns;
@@ -79,8 +77,7 @@ final class BalanceCommand extends BaseCommand {
         List<Path> page =
                 report.write(() -> new ConceptReports(session).of(balance, feed, further, command(), options()));
         List<Path> written = new ArrayList<>(page);
-        written.addAll(
-                figures.write(() -> List.of(new SlideFiles(balance.concept().name(), EngineSlides.of(balance)))));
+        written.addAll(figures.write(() -> List.of(new ConceptReports(session).slides(balance))));
         written.addAll(diagram.write(balance));
         return answer(
                 () -> {

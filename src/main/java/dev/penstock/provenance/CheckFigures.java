@@ -32,7 +32,7 @@ public final class CheckFigures {
             .word("source", "source", LimitCheck::source)
             .word("title", "limit", CheckFigures::title)
             .outsideDocuments()
-            .word("verdict", "", LimitCheck::verdict)
+            .word("verdict", "state", LimitCheck::verdict)
             .outsideDocuments()
             .table();
 

@@ -10,6 +10,8 @@ import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.reports.text.Release;
 import dev.penstock.reports.text.Software;
@@ -117,12 +119,23 @@ public final class ConceptReports {
                 .html();
     }
 
-    private ConceptPage page(EngineBalance balance, FeedAnswer feed) {
+    /**
+     * @param balance balanced engine
+     * @return its drawings for an audience, with the vehicle that its concept describes
+     */
+    public SlideFiles slides(EngineBalance balance) {
+        return new SlideFiles(balance.concept().name(), EngineSlides.of(balance, vehicle(balance)));
+    }
+
+    private Optional<VehicleSizing> vehicle(EngineBalance balance) {
         ConceptDocument document = balance.concept().document();
-        Optional<VehicleSizing> vehicle = new VehicleReader(session.fluids())
+        return new VehicleReader(session.fluids())
                 .readConcept(document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
-        ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
+    }
+
+    private ConceptPage page(EngineBalance balance, FeedAnswer feed) {
+        ConceptPage page = new ConceptPage(balance, vehicle(balance), Optional.empty(), software());
         feed.addTo(page);
         return page;
     }

@@ -283,10 +283,7 @@ final class EngineRoutes {
         Asker asker = Asker.of(request);
         String html = workers.ask(asker, study -> {
             EngineBalance balance = study.balance(concept);
-            Optional<VehiclePlan> plan = vehicles.of(concept);
-            plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
-            Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
-            ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software);
+            ConceptPage page = new ConceptPage(balance, vehicle(balance), Optional.empty(), software);
             FeedAnswer.of(() -> study, balance).addTo(page);
             return page.html();
         });
@@ -294,7 +291,14 @@ final class EngineRoutes {
         LocalServer.json(request, Map.of("id", id));
     }
 
-    /** All drawings for an audience in one archive. */
+    /** The vehicle that a concept describes, on its engine. */
+    private Optional<VehicleSizing> vehicle(EngineBalance balance) {
+        Optional<VehiclePlan> plan = vehicles.of(balance.concept());
+        plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
+        return plan.map(p -> VehicleRuns.size(p, balance));
+    }
+
+    /** All drawings for an audience in one archive, with the vehicle that the concept describes. */
     private void figures(Context request) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
@@ -303,8 +307,9 @@ final class EngineRoutes {
         request.contentType("application/zip")
                 .result(workers.print(
                         asker,
-                        () -> SlideFiles.archive(
-                                new SlideFiles(balance.concept().name(), EngineSlides.of(balance)).files())));
+                        () -> SlideFiles.archive(new SlideFiles(
+                                        balance.concept().name(), EngineSlides.of(balance, vehicle(balance)))
+                                .files())));
     }
 
     private void text(Context request) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -44,6 +45,17 @@ public final class EngineSlides {
         slides.add(LadderSlide.of(balance));
         slides.add(EnergySlide.of(balance));
         slides.add(CutawaySlide.of(balance));
+        return slides;
+    }
+
+    /**
+     * @param balance balanced engine
+     * @param vehicle vehicle that its concept describes
+     * @return the drawings of the engine, then that of the vehicle
+     */
+    public static List<Slide> of(EngineBalance balance, Optional<VehicleSizing> vehicle) {
+        List<Slide> slides = new ArrayList<>(of(balance));
+        vehicle.ifPresent(v -> slides.addAll(of(v)));
         return slides;
     }
 

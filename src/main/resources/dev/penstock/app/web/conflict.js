@@ -26,13 +26,14 @@ function conflict(as, answer, choices) {
     const kept = await beside(as, "mine", answer.yours);
     calmConflict();
     await choices.open(as);
-    say("Yours is kept as " + kept + ".");
+    add("Yours is kept as " + kept + "; Undo takes up your values again.");
   });
   const over = button("Write mine over it", async () => {
-    if (answer.theirs) {
-      say("The other version is kept as " + (await beside(as, "theirs", answer.theirs)) + ".");
+    const kept = answer.theirs ? await beside(as, "theirs", answer.theirs) : "";
+    await choices.save(as, answer.version);
+    if (kept) {
+      add("The other version is kept as " + kept + ".");
     }
-    choices.save(as, answer.version);
   });
   const box = byId("conflict");
   box.hidden = false;
@@ -46,6 +47,9 @@ function conflict(as, answer, choices) {
       button("Keep mine as a download", () => keep(new Blob([answer.yours], { type: "text/plain" }), as.replace(/.*\//, "")))));
   box.querySelector("button").focus();
 }
+
+/** Says something more behind what is said already. */
+const add = (text) => say(byId("status").textContent + " " + text);
 
 /** Writes a version into a file of its own beside the one in question, under the first name that is free. */
 async function beside(as, whose, text) {

@@ -1,7 +1,7 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
 import { addressed, asFileName, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
-import { editing, figures, figuresFirst, inputPanel, report, warnings } from "./panel.js";
+import { editing, figures, figuresFirst, inputPanel, report, warnings, wayBack } from "./panel.js";
 import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
@@ -20,7 +20,7 @@ async function open(name, changes = {}) {
   calm();
   try {
     const opened = await get("/api/file?name=" + encodeURIComponent(name));
-    take(opened.file, opened.text, opened.version, changes);
+    await take(opened.file, opened.text, opened.version, changes);
   } catch (error) {
     complain(error);
   }
@@ -31,7 +31,7 @@ function take(file, text, version, changes = {}) {
   byId("as").value = "";
   calmConflict();
   byId("inputs").replaceChildren();
-  balance();
+  return balance();
 }
 
 async function upload(file) {
@@ -404,14 +404,24 @@ async function save(as, version) {
   try {
     const saved = await post("/api/save", question({ as, version }));
     const before = state.shown;
+    const back = wayBack(state.changes, before?.inputs);
     state.note = "Saved as " + saved.file + ". ";
-    take(saved.file, saved.text, saved.version);
-    state.shown = before;
+    const balanced = take(saved.file, saved.text, saved.version);
+    Object.assign(state, { shown: before, past: back });
     await files(saved.file);
     edit.address();
+    await balanced;
   } catch (error) {
-    notSaved(error, as, { save, open, place: (name) => place("", name) });
+    notSaved(error, as, { save, open: theirs, place: (name) => place("", name) });
   }
+}
+
+/** Goes on from what somebody else wrote; one step back are the values of this page. */
+async function theirs(name) {
+  const mine = state.changes;
+  await open(name);
+  state.past = [mine];
+  buttons();
 }
 
 function saveAs() {

@@ -153,6 +153,18 @@ function title(table) {
 
 const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
 
+/**
+ * What takes a save back: the values that the file had, as changes of the file as it is now; none if a whole table went or came.
+ *
+ * @param changes what was saved
+ * @param inputs inputs as they were shown before, with the file's own values
+ */
+export function wayBack(changes, inputs = []) {
+  const had = new Map(inputs.map((input) => [input.key, input.file]));
+  const keys = Object.keys(changes);
+  return keys.length && keys.every((key) => had.has(key)) ? [Object.fromEntries(keys.map((key) => [key, had.get(key)]))] : [];
+}
+
 /** On a narrow screen figures stand right below the title, to the keyboard too; on a wide one beside the inputs. */
 export function figuresFirst() {
   const narrow = matchMedia("(max-width:980px)");

@@ -1,7 +1,7 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
 import { addressed, asFileName, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
-import { editing, figures, figuresFirst, inputPanel, report, warnings } from "./panel.js";
+import { editing, figures, figuresFirst, inputPanel, report, warnings, wayBack } from "./panel.js";
 import { asked, studies } from "./study.js";
 import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
@@ -106,18 +106,26 @@ async function fly() {
   }
 }
 
+/** Goes on from what somebody else wrote; one step back are the values of this page. */
+async function theirs(name) {
+  const mine = state.changes;
+  await open(name);
+  state.past = [mine];
+  buttons();
+}
+
 async function save(as, version) {
   calm();
   try {
     const saved = await post("/api/vehicle/save", question({ as, version }));
     calmConflict();
     state.note = "Saved as " + saved.file + ". ";
-    Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: [], future: [] });
+    Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: wayBack(state.changes, state.shown?.inputs), future: [] });
     choose(byId("file"), (await get("/api/files")).vehicles);
     byId("file").value = saved.file;
     await size();
   } catch (error) {
-    notSaved(error, as, { save, open, place });
+    notSaved(error, as, { save, open: theirs, place });
   }
 }
 

@@ -89,6 +89,27 @@ class BarriersTest extends BrowserTest {
                 .isFalse();
     }
 
+    @Test
+    void aReportHasNoBarriers() throws IOException {
+        go("/?file=dunlin.toml");
+        waitFor("Balanced in");
+        press(id("report"));
+        Path page = Files.write(kept.resolve("shown.html"), download("Dunlin.html"));
+        browser.get(page.toUri().toString());
+        requireNone(axe().analyze(browser));
+        paper("screen", "dark");
+        requireNone(contrast().analyze(browser));
+        for (int width : new int[] {640, 360}) {
+            browser.executeCdpCommand(
+                    "Emulation.setDeviceMetricsOverride",
+                    Map.of("width", width, "height", 900, "deviceScaleFactor", 2, "mobile", width == 360));
+            Number needed = (Number) browser.executeScript("return document.documentElement.scrollWidth");
+            assertThat(needed.intValue()).as("sideways scrolling at " + width).isLessThanOrEqualTo(width);
+        }
+        requireNone(axe().analyze(browser));
+        Files.delete(page);
+    }
+
     /** Whoever holds a phone sees what comes out before what goes in. */
     private static void figuresStandFirst() {
         if (!browser.findElements(By.id("headline")).isEmpty()) {

@@ -124,6 +124,9 @@ class CarriedChangesTest extends BrowserTest {
         waitFor("Saved as shared-over.toml");
         assertThat(served.text("shared-over.toml")).contains("chamber_pressure = \"1.1 MPa\"");
         assertThat(served.workspace.resolve("shared-over-theirs.toml")).hasContent(theirs);
+        patience().until(b -> id("status").getText().contains("kept as shared-over-theirs.toml"));
+        id("undo").click();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("10.00 bar"));
     }
 
     @Test

@@ -9,11 +9,15 @@ import dev.penstock.input.HomeFolder;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -34,13 +38,16 @@ class SlideFilesTest {
         EngineRuns runs = new EngineRuns(home, FluidLibrary.open(home));
         Concept concept = runs.read(home.resolve("cycles/gannet.toml"), Map.of());
         balance = runs.study().balance(concept);
-        files = new SlideFiles("Gannet", EngineSlides.of(balance)).files();
+        Optional<VehicleSizing> vehicle = new VehicleReader(FluidLibrary.open(home))
+                .of(concept)
+                .map(plan -> VehicleRuns.size(plan, balance));
+        files = new SlideFiles("Gannet", EngineSlides.of(balance, vehicle)).files();
     }
 
     @Test
     void everyDrawingComesInTwoShapesTwoThemesAndTwoForms() throws IOException {
-        // Five steps of the flow diagram, pressures, powers, cutaway.
-        assertThat(files).hasSize(8 * 8);
+        // Five steps of the flow diagram, pressures, powers, cutaway, and the vehicle that the concept describes.
+        assertThat(files).hasSize(9 * 8);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             if (file.getKey().endsWith(".png")) {
                 BufferedImage image = ImageIO.read(new ByteArrayInputStream(file.getValue()));
