@@ -194,7 +194,7 @@ public final class EngineFigures {
     /** Figures of a closing equation. */
     public static final FigureTable<Residual> RESIDUALS = FigureTable.named(Residual::name)
             .word("name", "equation", Residual::name)
-            .number("value", "left over", r -> significant(r.unit(), 3).namingUnit(), Residual::value)
+            .number("value", "residual", r -> significant(r.unit(), 3).namingUnit(), Residual::value)
             .from((r, at) -> new Origin(Definitions.RESIDUAL, r.terms()))
             .word("unit", "unit", Residual::unit)
             .number("relative", "relative", RELATIVE, Residual::relative)

@@ -33,6 +33,7 @@ class UnitSwitchTest extends BrowserTest {
         // 8.5 MPa is 1232.8 psi: 6894.757 Pa to the pound per square inch (NIST SP 811, appendix B; from memory).
         patience().until(b -> measure("chamber_pressure_Pa").startsWith("1233 psi"));
         patience().until(b -> id("charts").getText().contains("psi"));
+        patience().until(b -> !id("tables").getText().contains("(bar)"));
         assertThat(id("tables").getText())
                 .contains("pressure (psi)")
                 .contains("temperature (°R)")
