@@ -102,13 +102,16 @@ final class EngineRoutes {
         routes.post(
                 "/api/flow",
                 request -> answer(request, false, (engine, before, body) -> EngineAnswer.flow(engine.balance())));
-        routes.post("/api/charts", request -> answer(request, true, (engine, before, body) -> engine.charts(before, wanted(body))));
+        routes.post(
+                "/api/charts",
+                request -> answer(request, true, (engine, before, body) -> engine.charts(before, wanted(body))));
         routes.post(
                 "/api/cooling",
                 request -> answer(
                         request,
                         true,
-                        (engine, before, body) -> EngineAnswer.cooling(engine.balance(), before.map(KnownEngine::balance))));
+                        (engine, before, body) ->
+                                EngineAnswer.cooling(engine.balance(), before.map(KnownEngine::balance))));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -189,10 +192,7 @@ final class EngineRoutes {
     }
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
-    private void answer(
-            Context request,
-            boolean overlaid,
-            Part part) {
+    private void answer(Context request, boolean overlaid, Part part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
@@ -307,9 +307,9 @@ final class EngineRoutes {
         request.contentType("application/zip")
                 .result(workers.print(
                         asker,
-                        () -> SlideFiles.archive(new SlideFiles(
-                                        balance.concept().name(), EngineSlides.of(balance, vehicle(balance)))
-                                .files())));
+                        () -> SlideFiles.archive(
+                                new SlideFiles(balance.concept().name(), EngineSlides.of(balance, vehicle(balance)))
+                                        .files())));
     }
 
     private void text(Context request) {

@@ -27,7 +27,24 @@ final class Sign {
                     case PUMP -> both(new Ellipse2D.Double(-12, -12, 24, 24), -10.4, -6, 0, 12, 10.4, -6);
                     case MOTOR -> both(new Ellipse2D.Double(-12, -12, 24, 24), -5, 5, -5, -5, 0, 2, 5, -5, 5, 5);
                     case BATTERY ->
-                        both(lines(true, -12, -8, 12, -8, 12, 9, -12, 9), -8, -8, -8, -11, -4, -11, -4, -8, 4, -8, 4, -11, 8, -11, 8, -8);
+                        both(
+                                lines(true, -12, -8, 12, -8, 12, 9, -12, 9),
+                                -8,
+                                -8,
+                                -8,
+                                -11,
+                                -4,
+                                -11,
+                                -4,
+                                -8,
+                                4,
+                                -8,
+                                4,
+                                -11,
+                                8,
+                                -11,
+                                8,
+                                -8);
                     case TURBINE -> lines(true, -4, -12, 4, -12, 12, 12, -12, 12);
                     case JACKET -> lines(false, -11, 11, -11, -11, -4, -11, -4, 8, 4, 8, 4, -11, 11, -11, 11, 11);
                     case GAS_GENERATOR, PREBURNER -> lines(true, -9, -12, 9, -12, 9, 4, 5, 12, -5, 12, -9, 4);

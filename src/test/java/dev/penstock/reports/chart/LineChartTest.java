@@ -10,10 +10,11 @@ import org.junit.jupiter.api.Test;
 /** Vertical axes show all that a panel holds, read off the numbers that a chart carries with it. */
 class LineChartTest {
 
-    private static final Pattern AXIS = Pattern.compile("panels&quot;:\\[.*?low&quot;:([^,]+),&quot;high&quot;:([^,]+),");
+    private static final Pattern AXIS =
+            Pattern.compile("panels&quot;:\\[.*?low&quot;:([^,]+),&quot;high&quot;:([^,]+),");
 
-    private static final List<LineChart.Band> BAND =
-            List.of(new LineChart.Band(Ink.GAIN, List.of(new LineChart.Band.Edge(0, -5, 4), new LineChart.Band.Edge(1, 1, 20))));
+    private static final List<LineChart.Band> BAND = List.of(new LineChart.Band(
+            Ink.GAIN, List.of(new LineChart.Band.Edge(0, -5, 4), new LineChart.Band.Edge(1, 1, 20))));
 
     @Test
     void aBandAndALevelAreInside() {
@@ -32,7 +33,8 @@ class LineChartTest {
     @Test
     void anAxisFromZeroBeginsThereWhateverItShows() {
         assertThat(axis(panel(true, List.of(), 300, 300))[0]).isZero();
-        assertThat(axis(panel(true, List.of(), 300, 301).with(List.of(new LineChart.Level(310, "limit", Ink.STEEL))))[0])
+        assertThat(axis(panel(true, List.of(), 300, 301).with(List.of(new LineChart.Level(310, "limit", Ink.STEEL))))[
+                        0])
                 .isZero();
     }
 

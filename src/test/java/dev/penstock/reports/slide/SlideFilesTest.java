@@ -38,9 +38,8 @@ class SlideFilesTest {
         EngineRuns runs = new EngineRuns(home, FluidLibrary.open(home));
         Concept concept = runs.read(home.resolve("cycles/gannet.toml"), Map.of());
         balance = runs.study().balance(concept);
-        Optional<VehicleSizing> vehicle = new VehicleReader(FluidLibrary.open(home))
-                .of(concept)
-                .map(plan -> VehicleRuns.size(plan, balance));
+        Optional<VehicleSizing> vehicle =
+                new VehicleReader(FluidLibrary.open(home)).of(concept).map(plan -> VehicleRuns.size(plan, balance));
         files = new SlideFiles("Gannet", EngineSlides.of(balance, vehicle)).files();
     }
 
