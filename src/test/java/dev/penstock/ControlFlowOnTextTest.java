@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What is calculated or shown does not depend on a message, a label or a name: no text in code is looked for in another text,
@@ -77,8 +78,7 @@ class ControlFlowOnTextTest {
 
     /** A question would be found, the other way round and in pieces too. */
     @Test
-    void theScanSeesQuestions() throws IOException {
-        Path sample = Files.createTempDirectory("questions");
+    void theScanSeesQuestions(@TempDir Path sample) throws IOException {
         Files.writeString(
                 sample.resolve("Sample.java"),
                 """

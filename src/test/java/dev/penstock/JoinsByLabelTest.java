@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Parts of an engine are joined by their keys, never by what people read: no label, title or name of one thing is compared with
@@ -49,8 +50,7 @@ class JoinsByLabelTest {
 
     /** A comparison would be found, on either side. */
     @Test
-    void theScanSeesComparisons() throws IOException {
-        Path sample = Files.createTempDirectory("comparisons");
+    void theScanSeesComparisons(@TempDir Path sample) throws IOException {
         Files.writeString(
                 sample.resolve("Sample.java"),
                 "class Sample { boolean f(P a, P b) { return a.name().equals(b.x) || b.list().contains(a.label())"

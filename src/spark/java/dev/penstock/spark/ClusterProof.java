@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,14 @@ public final class ClusterProof {
             proof.started.forEach(ClusterProof::kill);
         }
         System.out.println(proof.passed + " passed, " + proof.failed + " failed");
+        if (proof.failed == 0) {
+            for (Process process : proof.started) {
+                process.waitFor(); // what it still writes would stay behind
+            }
+            remove(place);
+        } else {
+            System.out.println("files and logs are in " + place);
+        }
         System.exit(proof.failed == 0 ? 0 : 1);
     }
 
@@ -247,6 +256,17 @@ public final class ClusterProof {
     private static void kill(Process process) {
         process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
+    }
+
+    /** Takes the folder away; what an executor still writes there is no fault of the proof. */
+    private static void remove(Path folder) {
+        try (Stream<Path> found = Files.walk(folder)) {
+            for (Path file : found.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            System.out.println("files are left in " + folder);
+        }
     }
 
     private static int freePort() throws IOException {

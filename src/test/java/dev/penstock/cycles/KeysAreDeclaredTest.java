@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What reads a concept, a vehicle or claims, or lays an arrangement, names inputs, tables and parts by their declarations: none of the
@@ -54,8 +55,7 @@ class KeysAreDeclaredTest {
 
     /** A text would be found. */
     @Test
-    void theScanSeesTexts() throws IOException {
-        Path sample = Files.createTempDirectory("keys");
+    void theScanSeesTexts(@TempDir Path sample) throws IOException {
         Files.writeString(
                 sample.resolve("Sample.java"),
                 "class Sample { void f(T t) { t.has(\"one\"); t.table(KEY); t.a().problem(\"two\", x); } }");

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Main code knows no fluid by its name: neither by the id of its file nor by the beginning of one. */
 class FluidNamesTest {
@@ -35,8 +36,7 @@ class FluidNamesTest {
 
     /** A name in code would be found. */
     @Test
-    void theScanSeesTextsInCodeAndAnnotations() throws IOException {
-        Path sample = Files.createTempDirectory("texts");
+    void theScanSeesTextsInCodeAndAnnotations(@TempDir Path sample) throws IOException {
         Files.writeString(
                 sample.resolve("Sample.java"),
                 "/** A \"comment\". */ class Sample { @Deprecated(since = \"noted\") boolean f(String id) {"
