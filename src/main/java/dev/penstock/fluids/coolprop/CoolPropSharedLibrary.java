@@ -7,7 +7,6 @@ import com.sun.jna.Pointer;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.coolprop.NativeCall.Type;
 import java.io.File;
-import java.lang.ref.Cleaner;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -75,16 +74,48 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
 
     @Override
     CoolPropHandle open(String fluid, String id) {
-        Handle handle = new Handle(fluid, id);
-        long number = handle.number;
+        Reports reports = new Reports();
+        long number = reporting(reports, "AbstractState_factory", Type.LONG, Type.POINTER, Type.POINTER)
+                .with(0, cString(FULL_EQUATIONS))
+                .with(1, cString(fluid))
+                .call()
+                .longResult();
+        if (reports.failed()) {
+            throw new PropertyFailure(id, "any input", reports.take());
+        }
         Pointer free = library.getFunction("AbstractState_free");
-        handle.freedBy = CLEANER.register(handle, () -> {
-            Reports reports = new Reports();
-            reports.attach(new NativeCall(free, Type.VOID, Type.LONG, Type.POINTER, Type.POINTER, Type.LONG), 1)
-                    .with(0, number)
-                    .call();
+        return new Handle(id, reports, number).freedBy(() -> {
+            NativeCall call = new NativeCall(free, Type.VOID, Type.LONG, Type.POINTER, Type.POINTER, Type.LONG);
+            new Reports().attach(call, 1).with(0, number).call();
         });
-        return handle;
+    }
+
+    /** A call whose last three arguments are the error number, the message and its size. */
+    private NativeCall reporting(Reports reports, String function, Type result, Type... own) {
+        Type[] types = Arrays.copyOf(own, own.length + 3);
+        types[own.length] = Type.POINTER;
+        types[own.length + 1] = Type.POINTER;
+        types[own.length + 2] = Type.LONG;
+        return reports.attach(new NativeCall(library.getFunction(function), result, types), own.length);
+    }
+
+    private NativeHandle.Calls calls(Reports reports, long number) {
+        return new NativeHandle.Calls(
+                reporting(reports, "AbstractState_update", Type.VOID, Type.LONG, Type.LONG, Type.DOUBLE, Type.DOUBLE)
+                        .with(0, number),
+                reporting(reports, "AbstractState_keyed_output", Type.DOUBLE, Type.LONG, Type.LONG)
+                        .with(0, number),
+                reporting(
+                                reports,
+                                "AbstractState_first_partial_deriv",
+                                Type.DOUBLE,
+                                Type.LONG,
+                                Type.LONG,
+                                Type.LONG,
+                                Type.LONG)
+                        .with(0, number),
+                reporting(reports, "AbstractState_unspecify_phase", Type.VOID, Type.LONG)
+                        .with(0, number));
     }
 
     /** Where a call leaves its error number and message. */
@@ -114,93 +145,28 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
         }
     }
 
-    private final class Handle implements CoolPropHandle {
+    private final class Handle extends NativeHandle {
 
-        private final String fluid;
-        private final long number;
-        private Cleaner.Cleanable freedBy;
-        private boolean closed;
-        private final Reports reports = new Reports();
-        private final NativeCall update;
-        private final NativeCall keyedOutput;
-        private final NativeCall partialDerivative;
-        private final NativeCall unspecifyPhase;
-        private CoolPropInputs lastInputs = CoolPropInputs.PRESSURE_TEMPERATURE;
-        private double first;
-        private double second;
+        private final Reports reports;
 
-        Handle(String coolPropName, String id) {
-            this.fluid = id;
-            this.number = make(coolPropName);
-            this.update = reporting("AbstractState_update", Type.VOID, Type.LONG, Type.LONG, Type.DOUBLE, Type.DOUBLE);
-            this.keyedOutput = reporting("AbstractState_keyed_output", Type.DOUBLE, Type.LONG, Type.LONG);
-            this.partialDerivative = reporting(
-                    "AbstractState_first_partial_deriv", Type.DOUBLE, Type.LONG, Type.LONG, Type.LONG, Type.LONG);
-            this.unspecifyPhase = reporting("AbstractState_unspecify_phase", Type.VOID, Type.LONG);
-        }
-
-        private long make(String coolPropName) {
-            Memory backend = cString(FULL_EQUATIONS);
-            Memory name = cString(coolPropName);
-            long made = reporting("AbstractState_factory", Type.LONG, Type.POINTER, Type.POINTER)
-                    .with(0, backend)
-                    .with(1, name)
-                    .call()
-                    .longResult();
-            if (reports.failed()) {
-                throw new PropertyFailure(fluid, "any input", reports.take());
-            }
-            return made;
-        }
-
-        /** A call whose last three arguments are the error number, the message and its size. */
-        private NativeCall reporting(String function, Type result, Type... own) {
-            Type[] types = Arrays.copyOf(own, own.length + 3);
-            types[own.length] = Type.POINTER;
-            types[own.length + 1] = Type.POINTER;
-            types[own.length + 2] = Type.LONG;
-            NativeCall call = new NativeCall(library.getFunction(function), result, types);
-            return reports.attach(call, own.length).with(0, number);
+        Handle(String id, Reports reports, long number) {
+            super(id, calls(reports, number), inputs, outputs);
+            this.reports = reports;
         }
 
         @Override
-        public void close() {
-            closed = true;
-            freedBy.clean();
+        boolean updateFailed() {
+            return reports.failed();
         }
 
         @Override
-        public void update(CoolPropInputs pair, double a, double b) {
-            if (closed) {
-                throw new IllegalStateException("this state of " + fluid + " is closed");
-            }
-            lastInputs = pair;
-            first = a;
-            second = b;
-            update.with(1, inputs.get(pair)).with(2, a).with(3, b).call();
-            if (reports.failed()) {
-                String message = reports.take();
-                unspecifyPhase.call();
-                throw new PropertyFailure(fluid, pair.describe(a, b), message);
-            }
+        boolean outputFailed() {
+            return reports.failed();
         }
 
         @Override
-        public double output(CoolPropOutput key) {
-            if (!key.isDerivative()) {
-                return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
-            }
-            for (int part = 0; part < 3; part++) {
-                partialDerivative.with(1 + part, outputs.get(key.part(part)));
-            }
-            return finite(partialDerivative.call().doubleResult(), key);
-        }
-
-        private double finite(double value, CoolPropOutput key) {
-            if (reports.failed() || !(Math.abs(value) < HUGE)) {
-                throw new PropertyFailure(fluid, lastInputs.describe(first, second), key + ": " + reports.take());
-            }
-            return value;
+        String reason() {
+            return reports.take();
         }
     }
 }

@@ -7,7 +7,6 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.coolprop.NativeCall.Type;
 import java.io.IOException;
 import java.io.InputStream;
-import java.lang.ref.Cleaner;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -40,16 +39,16 @@ final class CoolPropWheel extends CoolPropLibrary {
     }
 
     private final Pointer table;
-    private final Map<CoolPropInputs, Integer> inputs = new EnumMap<>(CoolPropInputs.class);
-    private final Map<CoolPropOutput, Integer> outputs = new EnumMap<>(CoolPropOutput.class);
+    private final Map<CoolPropInputs, Long> inputs = new EnumMap<>(CoolPropInputs.class);
+    private final Map<CoolPropOutput, Long> outputs = new EnumMap<>(CoolPropOutput.class);
 
     private final String version;
 
     private CoolPropWheel(Pointer table, String numbers, String version) {
         this.version = version;
         this.table = table;
-        Iterator<Integer> number =
-                Arrays.stream(numbers.split(" ")).map(Integer::valueOf).iterator();
+        Iterator<Long> number =
+                Arrays.stream(numbers.split(" ")).map(Long::valueOf).iterator();
         for (CoolPropInputs pair : CoolPropInputs.values()) {
             inputs.put(pair, number.next());
         }
@@ -132,97 +131,63 @@ final class CoolPropWheel extends CoolPropLibrary {
         synchronized (this) {
             pointer = Function.getFunction(field(Field.MAKE)).invokePointer(args(FULL_EQUATIONS, fluid));
         }
-        Handle handle = new Handle(id, pointer);
+        NativeCall lastError = new NativeCall(field(Field.LAST_ERROR), Type.POINTER);
         if (pointer == null) {
-            throw new PropertyFailure(id, "any input", handle.lastError());
+            throw new PropertyFailure(id, "any input", message(lastError));
         }
         Pointer destroy = field(Field.DESTROY);
-        handle.freedBy =
-                CLEANER.register(handle, () -> Function.getFunction(destroy).invokeVoid(args(pointer)));
-        return handle;
+        return new Handle(id, pointer, lastError)
+                .freedBy(() -> Function.getFunction(destroy).invokeVoid(args(pointer)));
     }
 
     private Pointer field(Field field) {
         return table.getPointer((long) field.ordinal() * Long.BYTES);
     }
 
-    private final class Handle implements CoolPropHandle {
+    private NativeHandle.Calls calls(Pointer state) {
+        return new NativeHandle.Calls(
+                new NativeCall(field(Field.UPDATE), Type.VOID, Type.POINTER, Type.LONG, Type.DOUBLE, Type.DOUBLE)
+                        .with(0, state),
+                new NativeCall(field(Field.KEYED_OUTPUT), Type.DOUBLE, Type.POINTER, Type.LONG).with(0, state),
+                new NativeCall(
+                                field(Field.FIRST_PARTIAL_DERIVATIVE),
+                                Type.DOUBLE,
+                                Type.POINTER,
+                                Type.LONG,
+                                Type.LONG,
+                                Type.LONG)
+                        .with(0, state),
+                new NativeCall(field(Field.UNSPECIFY_PHASE), Type.VOID, Type.POINTER).with(0, state));
+    }
 
-        private final String fluid;
-        private Cleaner.Cleanable freedBy;
-        private boolean closed;
-        private final NativeCall update;
-        private final NativeCall keyedOutput;
-        private final NativeCall partialDerivative;
+    private static String message(NativeCall lastError) {
+        Pointer message = lastError.call().pointerResult();
+        return message == null ? "CoolProp gave no number and no reason" : message.getString(0, "UTF-8");
+    }
+
+    private final class Handle extends NativeHandle {
+
         private final NativeCall lastError;
-        private final NativeCall unspecifyPhase;
-        private CoolPropInputs lastInputs = CoolPropInputs.PRESSURE_TEMPERATURE;
-        private double first;
-        private double second;
 
-        Handle(String fluid, Pointer pointer) {
-            this.fluid = fluid;
-            this.update = new NativeCall(
-                            field(Field.UPDATE), Type.VOID, Type.POINTER, Type.LONG, Type.DOUBLE, Type.DOUBLE)
-                    .with(0, pointer);
-            this.keyedOutput =
-                    new NativeCall(field(Field.KEYED_OUTPUT), Type.DOUBLE, Type.POINTER, Type.LONG).with(0, pointer);
-            this.partialDerivative = new NativeCall(
-                            field(Field.FIRST_PARTIAL_DERIVATIVE),
-                            Type.DOUBLE,
-                            Type.POINTER,
-                            Type.LONG,
-                            Type.LONG,
-                            Type.LONG)
-                    .with(0, pointer);
-            this.lastError = new NativeCall(field(Field.LAST_ERROR), Type.POINTER);
-            this.unspecifyPhase =
-                    new NativeCall(field(Field.UNSPECIFY_PHASE), Type.VOID, Type.POINTER).with(0, pointer);
+        Handle(String id, Pointer state, NativeCall lastError) {
+            super(id, calls(state), inputs, outputs);
+            this.lastError = lastError;
         }
 
         @Override
-        public void close() {
-            closed = true;
-            freedBy.clean();
+        boolean updateFailed() {
+            return lastError.call().pointerResult() != null;
+        }
+
+        /** What has no value comes as a number that is none. */
+        @Override
+        boolean outputFailed() {
+            return false;
         }
 
         @Override
-        public void update(CoolPropInputs pair, double a, double b) {
-            if (closed) {
-                throw new IllegalStateException("this state of " + fluid + " is closed");
-            }
-            lastInputs = pair;
-            first = a;
-            second = b;
-            update.with(1, inputs.get(pair)).with(2, a).with(3, b).call();
-            if (lastError.call().pointerResult() != null) {
-                String message = lastError();
-                unspecifyPhase.call();
-                throw new PropertyFailure(fluid, pair.describe(a, b), message);
-            }
-        }
-
-        @Override
-        public double output(CoolPropOutput key) {
-            if (!key.isDerivative()) {
-                return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
-            }
-            for (int part = 0; part < 3; part++) {
-                partialDerivative.with(1 + part, outputs.get(key.part(part)));
-            }
-            return finite(partialDerivative.call().doubleResult(), key);
-        }
-
-        private double finite(double value, CoolPropOutput key) {
-            if (!(Math.abs(value) < CoolPropLibrary.HUGE)) {
-                throw new PropertyFailure(fluid, lastInputs.describe(first, second), key + ": " + lastError());
-            }
-            return value;
-        }
-
-        private String lastError() {
-            Pointer message = lastError.call().pointerResult();
-            return message == null ? "CoolProp gave no number and no reason" : message.getString(0, "UTF-8");
+        String reason() {
+            return message(lastError);
         }
     }
 }

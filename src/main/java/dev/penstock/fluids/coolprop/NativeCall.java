@@ -4,6 +4,7 @@ import com.sun.jna.Memory;
 import com.sun.jna.Native;
 import com.sun.jna.NativeLong;
 import com.sun.jna.Pointer;
+import java.lang.ref.Reference;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
@@ -49,6 +50,9 @@ final class NativeCall {
     private final long result;
     private final long arguments;
 
+    /** Memory that arguments point to: an address alone would not keep it. */
+    private final Pointer[] held;
+
     /**
      * @param function address of the function
      * @param result type of its result
@@ -67,6 +71,7 @@ final class NativeCall {
         }
         this.result = base;
         this.arguments = base + (long) (count + 1) * SLOT;
+        this.held = new Pointer[count];
     }
 
     private static List<Type> signature(Type result, Type... types) {
@@ -99,6 +104,7 @@ final class NativeCall {
     }
 
     NativeCall with(int index, Pointer value) {
+        held[index] = value;
         return with(index, Pointer.nativeValue(value));
     }
 
@@ -109,7 +115,11 @@ final class NativeCall {
 
     NativeCall call() {
         MADE.increment();
-        Native.ffi_call(callInterface, function, result, arguments);
+        try {
+            Native.ffi_call(callInterface, function, result, arguments);
+        } finally {
+            Reference.reachabilityFence(this);
+        }
         return this;
     }
 
