@@ -43,6 +43,24 @@ public final class NotConverged extends PenstockException {
         this.worstResidual = worstResidual;
     }
 
+    private NotConverged(FailureSubject subject, String what, String message) {
+        super(message, subject);
+        this.what = what;
+        this.iterations = 0;
+        this.worstResidual = Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * A search that was ended since the work it may take was spent.
+     *
+     * @param subject what could not be solved
+     * @param what the same in words
+     * @return the failure
+     */
+    public static NotConverged outOfWork(FailureSubject subject, String what) {
+        return new NotConverged(subject, what, what + " was not found within the work of a search");
+    }
+
     /** @return what was being solved */
     public String what() {
         return what;

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Boiling lines and pseudo-critical lines of fluids, each made once, of nothing but its fluid. Safe to share between threads; counts
@@ -15,6 +16,7 @@ public final class CoolantModels {
     private final Map<Fluid, Optional<SaturationLine>> saturation;
     private final Map<Fluid, PseudoCriticalLine> pseudoCritical;
     private final AtomicInteger marches = new AtomicInteger();
+    private final AtomicLong work = new AtomicLong();
 
     public CoolantModels() {
         this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
@@ -31,9 +33,19 @@ public final class CoolantModels {
         return new CoolantModels(saturation, pseudoCritical);
     }
 
-    /** Notes a march through a jacket. */
-    public void marched() {
+    /**
+     * Notes a march through a jacket, complete or not.
+     *
+     * @param effort what it took, see {@link CoolantProperties#work()}
+     */
+    public void marched(long effort) {
         marches.incrementAndGet();
+        work.addAndGet(effort);
+    }
+
+    /** @return effort of the marches so far, see {@link CoolantProperties#work()} */
+    public long work() {
+        return work.get();
     }
 
     /** @return marches so far */

@@ -43,6 +43,7 @@ public final class CoolantProperties implements AutoCloseable {
     private final double lastBoilingPressure;
     private double hottestSureEnthalpy;
     private boolean beyondModel;
+    private long bulkStates;
 
     private double nearTemperature;
     private double nearDensity;
@@ -146,6 +147,7 @@ public final class CoolantProperties implements AutoCloseable {
      * @throws PropertyFailure if the fluid has no state there
      */
     public void bulk(double pressure, double enthalpy, ChannelFlow flow) {
+        bulkStates++;
         flow.pressure = pressure;
         flow.bulkEnthalpy = enthalpy;
         flow.bulkSoundSpeed = Double.POSITIVE_INFINITY;
@@ -172,6 +174,11 @@ public final class CoolantProperties implements AutoCloseable {
         cursor.setPressureEnthalpy(pressure, enthalpy);
         read(flow);
         flow.bulkSoundSpeed = cursor.soundSpeed();
+    }
+
+    /** @return effort so far, in bulk states from a table: counted, not timed */
+    public long work() {
+        return bulkStates + cursor.effort() + wallCursor.effort();
     }
 
     /** @return whether the last bulk state lay beyond the fluid's model and was carried on with constant cp */

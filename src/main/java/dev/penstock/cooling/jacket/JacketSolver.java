@@ -74,6 +74,11 @@ public final class JacketSolver {
         return models.marches();
     }
 
+    /** @return effort of these marches, in states of the coolant ({@link dev.penstock.cooling.coolant.CoolantProperties#work()}) */
+    public long work() {
+        return models.work();
+    }
+
     /**
      * Chooses the channels of a case whose design leaves them open, so that a cycle may hold them while it iterates.
      *

@@ -98,7 +98,15 @@ public final class JacketRun implements AutoCloseable {
     }
 
     private void march(JacketMarch march) {
-        models.marched();
+        long before = properties.work();
+        try {
+            marchBranches(march);
+        } finally {
+            models.marched(properties.work() - before);
+        }
+    }
+
+    private void marchBranches(JacketMarch march) {
         outletPressure = Double.POSITIVE_INFINITY;
         highestBranchPressure = 0;
         outletEnthalpy = 0;

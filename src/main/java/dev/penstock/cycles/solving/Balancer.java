@@ -71,7 +71,7 @@ public final class Balancer {
 
     /** Solves a concept, starting from a neighbouring solution if there is one. */
     public Solved solve(Concept concept, Optional<Solved> near) {
-        return solve(concept, near, new SolvingWork());
+        return solve(concept, near, SolvingWork.unbounded());
     }
 
     /** The same; what it takes is added to the work, also where it fails. */
@@ -84,7 +84,7 @@ public final class Balancer {
      * them that was seen is kept in turn: the choice is one of a few hundredths in efficiency.
      */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
-        return solve(concept, near, built, new SolvingWork());
+        return solve(concept, near, built, SolvingWork.unbounded());
     }
 
     private Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built, SolvingWork work) {
@@ -132,11 +132,7 @@ public final class Balancer {
     }
 
     private Solved counted(BalanceModels balanceModels, Optional<Solved> near, SolvingWork work) {
-        try {
-            return solve(balanceModels, near);
-        } finally {
-            work.add(balanceModels);
-        }
+        return work.count(balanceModels, () -> solve(balanceModels, near));
     }
 
     private Solved solve(BalanceModels balanceModels, Optional<Solved> near) {

@@ -11,14 +11,11 @@ import dev.penstock.errors.PenstockException;
  */
 public final class PressureContinuation {
 
-    /**
-     * Work after which a balance is no longer sought (evaluations, see {@link SolvingWork}): 1.3 s of one processor of 2026, and one attempt more. Of
-     * 2,095 random engines that closed none took more than 1.3 s.
-     */
-    private static final long MOST_WORK = 2000;
+    /** Work at which a search ends, in the middle of an attempt if need be (about microseconds, see {@link SolvingWork}). */
+    private static final long MOST_WORK = 1_400_000;
 
-    /** The same where many engines are asked for and one that is not found does not matter. */
-    private static final long BRIEF_WORK = 200;
+    /** Work after which no further attempt begins where many engines are asked for and one that is not found does not matter. */
+    private static final long BRIEF_WORK = 140_000;
 
     private final Balancer balancer;
 
@@ -46,8 +43,8 @@ public final class PressureContinuation {
         return solve(concept, BRIEF_WORK);
     }
 
-    private Balancer.Solved solve(Concept concept, long mostWork) {
-        SoughtBalances sought = new SoughtBalances(balancer, concept, mostWork);
+    private Balancer.Solved solve(Concept concept, long lastStart) {
+        SoughtBalances sought = new SoughtBalances(balancer, concept, lastStart, new SolvingWork(MOST_WORK));
         return sought.guess(concept.chamberPressure()).orElseGet(() -> fromAfar(sought));
     }
 
@@ -67,7 +64,7 @@ public final class PressureContinuation {
      * @throws PenstockException if that does not lead there
      */
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
-        SoughtBalances sought = new SoughtBalances(balancer, concept, Long.MAX_VALUE);
+        SoughtBalances sought = new SoughtBalances(balancer, concept, Long.MAX_VALUE, SolvingWork.unbounded());
         return new PressureWalk(sought).from(near).orElseThrow(sought::lastFailure);
     }
 }

@@ -66,7 +66,11 @@ final class PressureRefusal {
         return "no balance was found" + (sought.exhausted() ? " within the work of a search" : "");
     }
 
+    /** A search that ended at its bound has found no reason, so that nothing can be advised. */
     private static String advice(SoughtBalances sought) {
+        if (sought.exhausted()) {
+            return "the search ended at its bound, so whether there is one is not known";
+        }
         return StatedChannels.tooNarrow(sought.concept(), sought::firstGuess)
                 .map(channels -> "what may help: " + channels)
                 .orElseGet(() -> advice(sought.concept().cycle().traits().closure()));

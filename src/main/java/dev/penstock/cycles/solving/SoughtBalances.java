@@ -3,7 +3,9 @@ package dev.penstock.cycles.solving;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -11,6 +13,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 
 /**
  * Balances of one concept at chamber pressures, by their own first guess or from a neighbour, each sought once: a balance has no
@@ -22,8 +25,8 @@ final class SoughtBalances {
     private final Balancer balancer;
     private final Concept concept;
     private final double target;
-    private final long mostWork;
-    private final SolvingWork work = new SolvingWork();
+    private final long lastStart;
+    private final SolvingWork work;
     private final Map<Double, Optional<Balancer.Solved>> guessed = new HashMap<>();
     private final Map<Balancer.Solved, Map<Double, Optional<Balancer.Solved>>> followed = new IdentityHashMap<>();
     private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
@@ -31,13 +34,15 @@ final class SoughtBalances {
     private PenstockException lastFailure;
 
     /**
-     * @param mostWork work after which nothing more is sought (evaluations, see {@link SolvingWork})
+     * @param lastStart work after which no further attempt begins
+     * @param work counts; its bound ends an attempt
      */
-    SoughtBalances(Balancer balancer, Concept concept, long mostWork) {
+    SoughtBalances(Balancer balancer, Concept concept, long lastStart, SolvingWork work) {
         this.balancer = balancer;
         this.concept = concept;
         this.target = concept.chamberPressure();
-        this.mostWork = mostWork;
+        this.lastStart = lastStart;
+        this.work = work;
     }
 
     Concept concept() {
@@ -75,7 +80,7 @@ final class SoughtBalances {
 
     /** @return whether the work is spent */
     boolean exhausted() {
-        return work.spent() >= mostWork;
+        return work.spent() >= lastStart;
     }
 
     /**
@@ -125,6 +130,16 @@ final class SoughtBalances {
             lastFailure = e;
             if (!closed.containsKey(pressure)) {
                 open.put(pressure, e);
+            }
+            return Optional.empty();
+        } catch (CancellationException e) {
+            if (!work.ended()) {
+                throw e; // stopped by who asked
+            }
+            if (!closed.containsKey(pressure)) {
+                open.putIfAbsent(
+                        pressure,
+                        NotConverged.outOfWork(FailureSubject.BALANCE, concept.cycle().title() + " balance"));
             }
             return Optional.empty();
         }

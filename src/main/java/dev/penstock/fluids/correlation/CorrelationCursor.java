@@ -13,10 +13,14 @@ final class CorrelationCursor implements FluidCursor {
     private static final int MAXIMUM_STEPS = 60;
     private static final double TOLERANCE = 1e-11;
 
+    /** States from a table in whose time the relations are solved once (-): measured. */
+    private static final long EFFORT = 5;
+
     private final CorrelationFluid fluid;
     private final TaitLiquid liquid;
     private double pressure;
     private double temperature = 298.15;
+    private long states;
 
     CorrelationCursor(CorrelationFluid fluid) {
         this.fluid = fluid;
@@ -24,7 +28,13 @@ final class CorrelationCursor implements FluidCursor {
     }
 
     @Override
+    public long effort() {
+        return EFFORT * states;
+    }
+
+    @Override
     public void setPressureTemperature(double p, double t) {
+        states++;
         fluid.requireLiquid(p, t, Second.TEMPERATURE, t);
         pressure = p;
         temperature = t;
@@ -49,6 +59,7 @@ final class CorrelationCursor implements FluidCursor {
      * boiling a step may leave the liquid, where the relations bend the other way; then the liquid's range is bracketed.
      */
     private void setByNewton(double p, Second second, double wanted) {
+        states++;
         fluid.requirePressure(p, second, wanted);
         double low = fluid.range().minimumTemperature();
         double high = fluid.range().maximumTemperature();

@@ -61,6 +61,11 @@ public interface FluidCursor extends AutoCloseable {
         return snapshot().phase();
     }
 
+    /** @return effort of the states set so far, in times that a table takes for one: counted, not timed; 0 where only a table answered */
+    default long effort() {
+        return 0;
+    }
+
     /**
      * Many states of one phase at once, for tables; moves the cursor anywhere. Neighbours in the list should lie near each
      * other, which shortens the search. Throws nothing for a state that the model does not have, or that is not found quickly:

@@ -42,6 +42,11 @@ final class FluidTableCursor implements FluidCursor {
     }
 
     @Override
+    public long effort() {
+        return full == null ? 0 : full.effort();
+    }
+
+    @Override
     public void setPressureEnthalpy(double p, double h) {
         onTable = false;
         if (table.covers(p)) {
