@@ -139,7 +139,8 @@ final class SoughtBalances {
             if (!closed.containsKey(pressure)) {
                 open.putIfAbsent(
                         pressure,
-                        NotConverged.outOfWork(FailureSubject.BALANCE, concept.cycle().title() + " balance"));
+                        NotConverged.outOfWork(
+                                FailureSubject.BALANCE, concept.cycle().title() + " balance"));
             }
             return Optional.empty();
         }

@@ -18,8 +18,7 @@ abstract class NativeHandle implements CoolPropHandle {
      * @param partialDerivative numbers of three quantities
      * @param unspecifyPhase no further argument
      */
-    record Calls(
-            NativeCall update, NativeCall keyedOutput, NativeCall partialDerivative, NativeCall unspecifyPhase) {}
+    record Calls(NativeCall update, NativeCall keyedOutput, NativeCall partialDerivative, NativeCall unspecifyPhase) {}
 
     private final String fluid;
     private final Calls calls;
@@ -31,8 +30,7 @@ abstract class NativeHandle implements CoolPropHandle {
     private double first;
     private double second;
 
-    NativeHandle(
-            String fluid, Calls calls, Map<CoolPropInputs, Long> inputs, Map<CoolPropOutput, Long> outputs) {
+    NativeHandle(String fluid, Calls calls, Map<CoolPropInputs, Long> inputs, Map<CoolPropOutput, Long> outputs) {
         this.fluid = fluid;
         this.calls = calls;
         this.inputs = inputs;

@@ -21,7 +21,8 @@ import org.junit.jupiter.api.Test;
 class SolvingWorkTest {
 
     private static final Path HOME = HomeFolder.find();
-    private static final Models MODELS = new Models(SpeciesLibrary.open(HOME), new JacketSolver(WallLibrary.open(HOME)));
+    private static final Models MODELS =
+            new Models(SpeciesLibrary.open(HOME), new JacketSolver(WallLibrary.open(HOME)));
     private static final Concept HERON = Concepts.read("heron.toml");
 
     @Test
@@ -60,9 +61,10 @@ class SolvingWorkTest {
         PressureSearch search = new PressureSearch(sought);
         assertThat(search.find()).isEmpty();
         assertThat(PressureRefusal.of(search, sought))
-                .hasMessage("gas generator: no balance was found within the work of a search at the chamber pressure of 8 MPa asked for; "
-                        + "the search ended at its bound, so whether there is one is not known "
-                        + "(there: Gas generator balance was not found within the work of a search)");
+                .hasMessage(
+                        "gas generator: no balance was found within the work of a search at the chamber pressure of 8 MPa asked for; "
+                                + "the search ended at its bound, so whether there is one is not known "
+                                + "(there: Gas generator balance was not found within the work of a search)");
     }
 
     @Test
