@@ -13,6 +13,7 @@ import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -37,6 +38,7 @@ import java.util.function.UnaryOperator;
  * @param near the vehicle with an impulse somewhat above the one that just closes
  * @param nearFactor its specific impulse over that there is (-)
  * @param flown the same with its flight, where one was asked for and succeeds
+ * @param notFlown why none flew, where a flight was asked for and no impulse that was tried brings it to its orbit
  */
 public record HowFar(
         String reason,
@@ -46,7 +48,8 @@ public record HowFar(
         OptionalDouble dryMassFactor,
         Optional<VehicleSizing> near,
         OptionalDouble nearFactor,
-        Optional<FlownSizing> flown) {
+        Optional<FlownSizing> flown,
+        Optional<String> notFlown) {
 
     public static final ModelCard CARD = ModelCard.definition(
             "vehicle.how-far",
@@ -59,7 +62,7 @@ public record HowFar(
     private static final double SMALLEST_SHARE = 0.1;
     private static final int HALVINGS = 14;
     /** Impulse over the one that just closes, at which the vehicle is shown, smallest first. */
-    private static final double[] ABOVE = {1.02, 1.05, 1.1, 1.2, 1.4};
+    private static final double[] ABOVE = {1.02, 1.05, 1.1, 1.2, 1.4, 1.7};
 
     /** Sizes a plan on its own flight. */
     @FunctionalInterface
@@ -95,12 +98,14 @@ public record HowFar(
                 dry,
                 Optional.empty(),
                 OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                flyer.map(f -> "no impulse up to " + (int) MOST_IMPULSE + " times that there is lets it close"));
         return impulse.isPresent() ? found.shown(plan, source, flyer) : found;
     }
 
     /** The vehicle with an impulse somewhat above the one that just closes, flown if asked. */
     private HowFar shown(VehiclePlan plan, EngineSource source, Optional<Flyer> flyer) {
+        String failed = "";
         for (double above : ABOVE) {
             double factor = above * impulseFactor.getAsDouble();
             try {
@@ -114,12 +119,31 @@ public record HowFar(
                         dryMassFactor,
                         Optional.of(sizing),
                         OptionalDouble.of(factor),
-                        flight);
+                        flight,
+                        flight.isPresent() ? Optional.empty() : notFlown);
             } catch (LimitReached | NotConverged | OutsideValidity next) {
-                // the flight takes more than was assumed: more impulse
+                failed = next.getMessage(); // the flight takes more than was assumed: more impulse
             }
         }
-        return flyer.isPresent() ? shown(plan, source, Optional.empty()) : this;
+        return flyer.isPresent() ? because(failed).shown(plan, source, Optional.empty()) : this;
+    }
+
+    /** The same, not flown for a reason. */
+    private HowFar because(String refusal) {
+        return new HowFar(
+                reason,
+                asked,
+                reached,
+                impulseFactor,
+                dryMassFactor,
+                near,
+                nearFactor,
+                flown,
+                Optional.of(String.format(
+                        Locale.ROOT,
+                        "not even with %.2f times the impulse that just closes: %s",
+                        ABOVE[ABOVE.length - 1],
+                        refusal)));
     }
 
     /** Nearest place to the failing end at which it holds, between an end that fails and one that should hold. */

@@ -65,7 +65,7 @@ final class PublishedStages {
         double dry = 1e3 * Double.parseDouble(cells.get("dry_t"));
         double start = propellant + dry + 1e3 * Double.parseDouble(cells.get("carried_t"));
         boolean common = cells.get("bulkhead").equals("common");
-        PropellantLoad load = new PropellantLoad(propellant, 0, 0, 0, 0, engine.mixtureRatio());
+        PropellantLoad load = new PropellantLoad(propellant, 0, 0, 0, 0, engine.mixtureRatio(), 0, 0);
         StageContents contents = new StageLayout(
                         OptionalDouble.of(Double.parseDouble(cells.get("diameter_m"))),
                         common,

@@ -86,6 +86,7 @@ public final class HowFarView {
     public static Map<String, Object> json(HowFar far) {
         Map<String, Object> map = new LinkedHashMap<>(FigureJson.of(ALL, far));
         far.flown().ifPresent(flown -> map.put(SHOWN, FlightView.json(flown)));
+        far.notFlown().ifPresent(why -> map.put("not_flown", why));
         return map;
     }
 
@@ -122,6 +123,9 @@ public final class HowFarView {
                 .append(line)
                 .append(line)
                 .append(FlightView.text(flown)));
+        far.notFlown()
+                .ifPresent(why ->
+                        text.append(line).append("It was not flown: ").append(why).append(line));
         return text.toString();
     }
 }

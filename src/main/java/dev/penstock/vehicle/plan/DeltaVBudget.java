@@ -17,6 +17,15 @@ public record DeltaVBudget(List<Term> terms) {
     public static final ModelCard SHARE_KEPT = ModelCard.definition(
             "vehicle.reserve", "Share of the budget kept back", "x Σ Δv", "everywhere", "exact within its assumptions");
 
+    /** What a loss of the ascent is, where neither figures nor a flight are there. */
+    public static final ModelCard USUAL_LOSSES = new ModelCard(
+            "vehicle.usual-losses",
+            "Usual losses of an ascent",
+            "Δv = f × 1300 m/s of gravity, 100 m/s each of drag, steering and back-pressure",
+            "two stages to a low orbit",
+            "a third either way, drag by more than half",
+            List.of("common practice, no source"));
+
     /** What a term stands for. */
     public enum Kind {
         /** Speed at the end, or the whole delta-v. */

@@ -1,5 +1,7 @@
 package dev.penstock.vehicle.reading;
 
+import dev.penstock.cycles.origin.Definitions;
+import dev.penstock.input.Input;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
@@ -238,25 +240,40 @@ final class MissionReader {
         double others = table.read(MissionInputs.LOSS_FACTOR);
         for (String name : losses.keys()) {
             Kind kind = name.equals(DRAG) ? Kind.DRAG_LOSS : Kind.LOSS;
+            double factor = kind == Kind.DRAG_LOSS ? drag : others;
             losses.number(MissionInputs.loss(name))
-                    .ifPresent(value -> stated(
+                    .ifPresent(value -> add(
                             kind,
                             name.replace('_', ' ') + " loss",
-                            value * (kind == Kind.DRAG_LOSS ? drag : others),
-                            "losses." + name));
+                            value * factor,
+                            factor == 1 ? "given" : text("given, times %.4g", factor),
+                            Definitions.PRODUCT,
+                            "losses." + name,
+                            factor(kind).key()));
         }
         if (orbit && losses.keys().isEmpty()) {
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", others * 1300, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.DRAG_LOSS, "drag loss", drag * 100, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", others * 100, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", others * 100, USUAL));
-            double together = others * (1300 + 100 + 100) + drag * 100;
+            usual(Kind.LOSS, "gravity loss", 1300 * others);
+            usual(Kind.DRAG_LOSS, "drag loss", 100 * drag);
+            usual(Kind.LOSS, "steering loss", 100 * others);
+            usual(Kind.LOSS, "back-pressure loss", 100 * others);
+            double together = terms.stream()
+                    .filter(term -> term.kind() == Kind.LOSS || term.kind() == Kind.DRAG_LOSS)
+                    .mapToDouble(DeltaVBudget.Term::value)
+                    .sum();
             notes.add(String.format(
                     Locale.ROOT,
                     "the ascent losses to orbit (%.0f m/s together) are usual figures, not computed for this"
                             + " vehicle: state them in [mission.losses] or fly the ascent",
                     together));
         }
+    }
+
+    private void usual(Kind kind, String name, double value) {
+        add(kind, name, value, USUAL, DeltaVBudget.USUAL_LOSSES, factor(kind).key());
+    }
+
+    private static Input<Double> factor(Kind kind) {
+        return kind == Kind.DRAG_LOSS ? MissionInputs.DRAG_FACTOR : MissionInputs.LOSS_FACTOR;
     }
 
     private void addReserves(boolean orbit) {

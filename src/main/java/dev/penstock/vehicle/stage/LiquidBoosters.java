@@ -60,7 +60,8 @@ public record LiquidBoosters(
                 allowances.residual() * plan.propellant(),
                 0,
                 engine.mixtureRatio(),
-                engine.diluentShare());
+                engine.diluentShare(),
+                0);
         StageLayout layout = new StageLayout(plan.diameter(), false, allowances.ullage());
         double start = 1.1 * plan.propellant();
         StageContents contents = layout.contents(start, load, engine, plan.engines());

@@ -37,24 +37,6 @@ public record PropellantLoad(
         Require.within("propellant", "share of a third fluid (-)", diluentShare, 0, 0.9);
     }
 
-    /** A load of oxidizer and fuel alone. */
-    public PropellantLoad(
-            double burned, double startup, double boilOff, double residual, double recovery, double mixtureRatio) {
-        this(burned, startup, boilOff, residual, recovery, mixtureRatio, 0, 0);
-    }
-
-    /** A stage that does not coast between burns. */
-    public PropellantLoad(
-            double burned,
-            double startup,
-            double boilOff,
-            double residual,
-            double recovery,
-            double mixtureRatio,
-            double diluentShare) {
-        this(burned, startup, boilOff, residual, recovery, mixtureRatio, diluentShare, 0);
-    }
-
     /** @return third fluid loaded (kg) */
     public double diluent() {
         return loaded() * diluentShare;

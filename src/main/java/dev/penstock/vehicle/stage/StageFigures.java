@@ -26,6 +26,7 @@ import dev.penstock.vehicle.mass.CoastBoilOff;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
+import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.Recovery;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,6 +77,11 @@ public final class StageFigures {
             "what is estimated, by flown stages");
 
     private static final Place.Source ALLOWANCES = table("allowances");
+    private static final Place.Source COAST = at -> at.all(Place.Role.PLAN).stream()
+            .filter(path -> path.endsWith("." + MissionInputs.PARKING_COAST.key()))
+            .toList();
+    private static final String VENTED = "vented_propellant_kg";
+    private static final String DILUENT_SHARE = "diluent_share";
     private static final Place.Source GROWTH = given("growth_margin");
     private static final Place.Source THRUST =
             given("thrust_to_weight", "thrust_to_weight_engine_out", "engines", "engines_out", "ignition_pressure");
@@ -143,11 +149,11 @@ public final class StageFigures {
             .by(LOADED, own("count"), given("propellant"))
             .optional("oxidizer_mass_kg", "oxidizer", TONNES, b -> b.liquid()
                     .map(l -> l.count() * l.propellant().oxidizer()))
-            .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
+            .from((b, at) -> mixture(at, b.liquid().orElseThrow().propellant()))
             .leftOutIfAbsent()
             .optional("fuel_mass_kg", "fuel", TONNES, b -> b.liquid()
                     .map(l -> l.count() * l.propellant().fuel()))
-            .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
+            .from((b, at) -> mixture(at, b.liquid().orElseThrow().propellant()))
             .leftOutIfAbsent()
             .number("dry_mass_kg", "dry", TONNES, b -> b.count() * b.dryMass().total())
             .from((b, at) -> Origin.of(
@@ -240,15 +246,11 @@ public final class StageFigures {
             .from(StageFigures::startMass)
             .number("propellant_mass_kg", "propellant", TONNES, s -> s.propellant()
                     .loaded())
-            .by(
-                    LOADED,
-                    own("burned_propellant_kg", "recovery_propellant_kg", "engines"),
-                    of(ENGINE, "mass_flow_kg_s"),
-                    ALLOWANCES)
+            .from(StageFigures::loaded)
             .number("oxidizer_mass_kg", "oxidizer", TONNES, s -> s.propellant().oxidizer())
-            .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
+            .from((s, at) -> mixture(at, s.propellant()))
             .number("fuel_mass_kg", "fuel", TONNES, s -> s.propellant().fuel())
-            .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
+            .from((s, at) -> mixture(at, s.propellant()))
             .optional(
                     "diluent_mass_kg",
                     "third fluid",
@@ -256,7 +258,7 @@ public final class StageFigures {
                     s -> s.propellant().diluentShare() > 0
                             ? OptionalDouble.of(s.propellant().diluent())
                             : OptionalDouble.empty())
-            .by(Definitions.DIFFERENCE, own("propellant_mass_kg", "oxidizer_mass_kg", "fuel_mass_kg"))
+            .by(Definitions.PRODUCT, own("propellant_mass_kg"), of(ENGINE, DILUENT_SHARE))
             .leftOutIfAbsent()
             .number("oxidizer_tank_m3", "oxidizer tank", VOLUME, StageSizing::oxidizerTankVolume)
             .by(TANK, own("oxidizer_mass_kg"), of(ENGINE, "oxidizer_density_kg_m3"), ALLOWANCES)
@@ -275,13 +277,13 @@ public final class StageFigures {
                     .residual())
             .by(LOADED, own("propellant_mass_kg"), ALLOWANCES)
             .optional(
-                    "vented_propellant_kg",
+                    VENTED,
                     "boiled off in the coast",
                     TONNES,
                     s -> s.propellant().vented() > 0
                             ? Optional.of(s.propellant().vented())
                             : Optional.empty())
-            .by(CoastBoilOff.CARD, own("propellant_mass_kg"), ALLOWANCES)
+            .by(CoastBoilOff.CARD, own("oxidizer_tank_m3", "fuel_tank_m3", "diameter_m"), ALLOWANCES, COAST)
             .leftOutIfAbsent()
             .number("final_mass_kg", "final mass", TONNES, StageSizing::finalMass)
             .from((s, at) -> Origin.of(
@@ -414,6 +416,23 @@ public final class StageFigures {
 
     private static List<String> beside(StageSizing stage, Place at) {
         return stage.boosters().isPresent() ? own("boosters.start_mass_kg").paths(at) : List.of();
+    }
+
+    private static Origin loaded(StageSizing stage, Place at) {
+        return Origin.of(
+                LOADED,
+                own("burned_propellant_kg", "recovery_propellant_kg", "engines").paths(at),
+                stage.propellant().vented() > 0 ? own(VENTED).paths(at) : List.of(),
+                at.all(ENGINE, "mass_flow_kg_s"),
+                ALLOWANCES.paths(at));
+    }
+
+    private static Origin mixture(Place at, PropellantLoad load) {
+        return Origin.of(
+                MIXTURE,
+                own("propellant_mass_kg").paths(at),
+                at.all(ENGINE, "mixture_ratio"),
+                load.diluentShare() > 0 ? at.all(ENGINE, DILUENT_SHARE) : List.of());
     }
 
     private static Origin startMass(StageSizing stage, Place at) {

@@ -175,7 +175,7 @@ public final class StageSolver {
         return String.format(
                 Locale.ROOT,
                 "%s does not close at any size: %.0f m/s at %.1f s needs a mass ratio of %.2f, for which %s, and the"
-                        + " dry-mass model gives %.2f %%; it would close above %.1f s or below %.0f m/s",
+                        + " dry-mass model gives %.2f %%; it would close above %.1f s or below %.0f m/s%s",
                 model.plan().name(),
                 deltaV,
                 c / Constants.STANDARD_GRAVITY,
@@ -183,7 +183,14 @@ public final class StageSolver {
                 ceiling,
                 100 * best.dryMass().total() / loaded,
                 deltaV / (Constants.STANDARD_GRAVITY * Math.log(attempt.massRatio())),
-                c * Math.log(attempt.massRatio()));
+                c * Math.log(attempt.massRatio()),
+                best.engines() > EngineCount.MOST
+                        ? String.format(
+                                Locale.ROOT,
+                                " with %d engines, more than the %d taken seriously",
+                                best.engines(),
+                                EngineCount.MOST)
+                        : "");
     }
 
     /**

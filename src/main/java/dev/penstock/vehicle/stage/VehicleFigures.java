@@ -26,6 +26,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 
 /** What a sized vehicle publishes: the whole, its velocity budget, its engines, each stage. */
@@ -83,6 +84,15 @@ public final class VehicleFigures {
             .number("mixture_ratio", "mixture ratio", significant("", 4), f -> f.engine()
                     .mixtureRatio())
             .from(balanced())
+            .optional(
+                    "diluent_share",
+                    "share of a third fluid in what flows",
+                    significant("", 4),
+                    f -> f.engine().diluentShare() > 0
+                            ? OptionalDouble.of(f.engine().diluentShare())
+                            : OptionalDouble.empty())
+            .from(balanced())
+            .leftOutIfAbsent()
             .number("mass_kg", "mass", KILOGRAMS, f -> f.engine().mass())
             .from(balanced())
             .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, f -> f.engine()

@@ -100,7 +100,7 @@ class GeneratorDiluentTest {
         assertThat(engine.diluentShare())
                 .isCloseTo(DILUTED.engine().diluentFlow() / DILUTED.engine().massFlow(), within(1e-12));
         assertThat(engine.diluent().orElseThrow().density()).isCloseTo(997, within(1.0));
-        PropellantLoad load = new PropellantLoad(100e3, 0, 0, 0, 0, 2, 0.02);
+        PropellantLoad load = new PropellantLoad(100e3, 0, 0, 0, 0, 2, 0.02, 0);
         assertThat(load.diluent()).isCloseTo(2e3, within(1e-9));
         assertThat(load.oxidizer()).isCloseTo(65_333.333, within(1e-3));
         assertThat(load.fuel()).isCloseTo(32_666.667, within(1e-3));
