@@ -16,14 +16,18 @@ import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
  * What is uncertain of a vehicle beside its engines, each by its factor on the likely value: what is estimated of the dry mass of each
  * stage, drag loss, the other losses of the ascent, residual propellant, heat into cold tanks that coast. The spreads are those of the declared inputs, so that a study
- * which varies these inputs says the same; an input that the file states is exact. Split and numbers of engines stay as designed.
+ * which varies these inputs says the same; an input that the file states is exact, stage by stage. Split and numbers of engines stay as designed.
  */
 public final class VehicleDoubts {
 
@@ -60,10 +64,9 @@ public final class VehicleDoubts {
         this.likely = likely;
         for (int i = 0; i < likely.stages().size(); i++) {
             int stage = i;
-            if (likely.stages().get(i).dryMass().scatter() > 0) {
+            if (likely.stages().get(i).dryMass().scatter() > 0 && !exact(DryMassInputs.FACTOR, i)) {
                 add(
                         "dry mass of " + likely.stages().get(i).name(),
-                        DryMassInputs.FACTOR,
                         DryMassInputs.FACTOR.standing().spread().orElseThrow(),
                         (plan, f) -> withDryMass(plan, stage, f));
             }
@@ -75,19 +78,14 @@ public final class VehicleDoubts {
         loss("drag loss", MissionInputs.DRAG_FACTOR, drag, DeltaVBudget.Kind.DRAG_LOSS, flown);
         loss("other losses of the ascent", MissionInputs.LOSS_FACTOR, losses, DeltaVBudget.Kind.LOSS, flown);
         Spread residual = StageInputs.RESIDUAL.standing().spread().orElseThrow();
-        add(
-                "residual propellant",
-                StageInputs.RESIDUAL,
-                residual.about(1),
-                (plan, f) -> withAllowances(plan, kept -> moved(kept, f)));
-        if (likely.plan().stages().stream().anyMatch(stage -> stage.allowances().coast() > 0)) {
-            Spread leak = StageInputs.HEAT_LEAK.standing().spread().orElseThrow();
-            add(
-                    "heat into cold tanks in a coast",
-                    StageInputs.HEAT_LEAK,
-                    leak.about(1),
-                    (plan, f) -> withAllowances(plan, kept -> kept.withHeatLeak(f * kept.heatLeak())));
-        }
+        ofStages("residual propellant", StageInputs.RESIDUAL, residual.about(1), kept -> true, VehicleDoubts::moved);
+        Spread leak = StageInputs.HEAT_LEAK.standing().spread().orElseThrow();
+        ofStages(
+                "heat into cold tanks in a coast",
+                StageInputs.HEAT_LEAK,
+                leak.about(1),
+                kept -> kept.coast() > 0,
+                (kept, f) -> kept.withHeatLeak(f * kept.heatLeak()));
     }
 
     /** A flight finds its own losses, whatever factor the file states on usual ones. */
@@ -97,9 +95,21 @@ public final class VehicleDoubts {
         }
     }
 
-    private void add(String name, Input<?> input, Spread factor, Changed changed) {
-        if (!exact(input)) {
-            add(name, factor, changed);
+    /** One factor for all stages that it concerns and that do not state their figure. */
+    private void ofStages(
+            String name,
+            Input<?> input,
+            Spread factor,
+            Predicate<Allowances> concerned,
+            BiFunction<Allowances, Double, Allowances> change) {
+        Set<Integer> moved = new HashSet<>();
+        for (int i = 0; i < likely.plan().stages().size(); i++) {
+            if (!exact(input, i) && concerned.test(likely.plan().stages().get(i).allowances())) {
+                moved.add(i);
+            }
+        }
+        if (!moved.isEmpty()) {
+            add(name, factor, (plan, f) -> withAllowances(plan, moved, kept -> change.apply(kept, f)));
         }
     }
 
@@ -108,12 +118,28 @@ public final class VehicleDoubts {
         doubts.add(new Doubt(told, factor, changed));
     }
 
-    /** Whether the file states it wherever it can stand, and so counts as exact. */
+    /** Whether the file states it, and so counts as exact. */
     private boolean exact(Input<?> input) {
-        List<InputValue> said = likely.plan().inputs().stream()
+        return exact(said(input));
+    }
+
+    /** Whether the file states it of a stage, or of all stages together. */
+    private boolean exact(Input<?> input, int stage) {
+        List<InputValue> said = said(input);
+        List<InputValue> own = said.stream()
+                .filter(value -> value.key().startsWith("stage[" + stage + "]."))
+                .toList();
+        return exact(own.isEmpty() ? said : own);
+    }
+
+    private static boolean exact(List<InputValue> said) {
+        return !said.isEmpty() && said.stream().allMatch(InputValue::given);
+    }
+
+    private List<InputValue> said(Input<?> input) {
+        return likely.plan().inputs().stream()
                 .filter(value -> value.input() == input && !value.within(BOOSTERS))
                 .toList();
-        return !said.isEmpty() && said.stream().allMatch(InputValue::given);
     }
 
     /** @return what is uncertain, with its spread, in the order in which {@link #plan} takes factors */
@@ -166,10 +192,13 @@ public final class VehicleDoubts {
         return plan.withStages(stages);
     }
 
-    private static VehiclePlan withAllowances(VehiclePlan plan, UnaryOperator<Allowances> change) {
-        return plan.withStages(plan.stages().stream()
-                .map(stage -> stage.withAllowances(change.apply(stage.allowances())))
-                .toList());
+    private static VehiclePlan withAllowances(VehiclePlan plan, Set<Integer> moved, UnaryOperator<Allowances> change) {
+        List<StagePlan> stages = new ArrayList<>(plan.stages());
+        for (int i : moved) {
+            StagePlan stage = stages.get(i);
+            stages.set(i, stage.withAllowances(change.apply(stage.allowances())));
+        }
+        return plan.withStages(stages);
     }
 
     private static Allowances moved(Allowances kept, double factor) {

@@ -99,6 +99,7 @@ final class StudyRoutes {
         if (files.isEmpty() || files.size() > MOST_TOGETHER) {
             throw new Refusal(422, "choose 1 to " + MOST_TOGETHER + " concepts");
         }
+        Asker asker = Asker.of(request);
         List<Map<String, Object>> concepts = new ArrayList<>();
         Map<String, EngineBalance> balanced = new LinkedHashMap<>();
         for (String file : files) {
@@ -109,7 +110,7 @@ final class StudyRoutes {
             try {
                 Concept concept =
                         reader.parse(file, document.text(), only.isEmpty() || only.equals(file) ? changes : Map.of());
-                balanced.put(file, workers.ask(Asker.of(request), study -> study.balance(concept)));
+                balanced.put(file, workers.ask(asker, study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
             }

@@ -152,7 +152,7 @@ public final class StudyCase {
             String before = ofVehicle ? EngineChanges.at(engines.get(i).name()) : "";
             Uncertainty.of(balances.get(i)).forEach((key, input) -> all.put(before + key, input));
         }
-        plan.stream()
+        plan.or(() -> concept.flatMap(own -> runs.vehicles().of(own.base()))).stream()
                 .flatMap(own -> own.inputs().stream())
                 .filter(said -> said.spread().isPresent())
                 .forEach(said -> all.put(said.key(), said));

@@ -58,8 +58,6 @@ public record CostTrade(
      */
     public record Point(double at, Spread perTonne) {}
 
-    private static final double NEXT_TO_NONE = 1e-6;
-
     /** What must be read with any of these numbers. */
     public static final Warning WEAKEST = new Warning(
                     LaunchCost.CARD.id(),
@@ -158,10 +156,10 @@ public record CostTrade(
     /** Effort is linear in the share of refurbishment, so that two shares tell where it meets the effort with the stage lost. */
     private static OptionalDouble share(VehicleSizing back, CostTerms terms, double target) {
         double none =
-                LaunchCost.of(back, true, terms.withRefurbishment(NEXT_TO_NONE)).perTonne();
+                LaunchCost.of(back, true, terms.withRefurbishment(0)).perTonne();
         double whole = LaunchCost.of(back, true, terms.withRefurbishment(1)).perTonne();
-        double share = NEXT_TO_NONE + (1 - NEXT_TO_NONE) * (target - none) / (whole - none);
-        return whole > none && share >= NEXT_TO_NONE ? OptionalDouble.of(share) : OptionalDouble.empty();
+        double share = (target - none) / (whole - none);
+        return whole > none && share >= 0 ? OptionalDouble.of(share) : OptionalDouble.empty();
     }
 
     private static OptionalInt pays(VehicleSizing back, CostTerms terms, double share, double target) {

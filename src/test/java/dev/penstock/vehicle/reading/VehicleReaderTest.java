@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.vehicle.VehicleDoubts;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.mass.FactoredDryMass;
@@ -20,6 +21,8 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -303,5 +306,66 @@ class VehicleReaderTest {
                 .hasMessageContaining("inert mass");
         assertThatThrownBy(() -> read(TWO_STAGES + SOLID.replace("isp = \"270 s\"", ""), Map.of()))
                 .hasMessageContaining("boosters.isp");
+    }
+
+    private static final String STATED_ENGINES =
+            """
+            name = "Sample"
+            payload = "2 t"
+            [mission]
+            delta_v = "9300 m/s"
+            [[stage]]
+            name = "lower"
+            isp = "310 s"
+            thrust = "3 MN"
+            engines = 1
+            [stage.allowances]
+            residual = 0.01
+            [[stage]]
+            name = "upper"
+            isp = "345 s"
+            thrust = "400 kN"
+            engines = 1
+            [stage.dry_mass]
+            factor = 1.1
+            """;
+
+    /** What one stage states is exact for that stage alone: only the other's residual, and only the other's dry mass, is in doubt. */
+    @Test
+    void doubtIsJudgedStageByStage() throws IOException {
+        VehiclePlan plan = read(STATED_ENGINES, Map.of());
+        VehicleDoubts doubts = new VehicleDoubts(
+                new VehicleSizer().size(plan, file -> {
+                    throw new AssertionError("no concept is named");
+                }),
+                false);
+        assertThat(doubts.names())
+                .anyMatch(name -> name.startsWith("dry mass of lower"))
+                .noneMatch(name -> name.startsWith("dry mass of upper"));
+        List<Double> factors = new ArrayList<>(doubts.none());
+        for (int i = 0; i < factors.size(); i++) {
+            if (doubts.names().get(i).startsWith("residual")) {
+                factors.set(i, 2.0);
+            }
+        }
+        VehiclePlan moved = doubts.plan(factors);
+        assertThat(moved.stages().get(0).allowances().residual()).isEqualTo(0.01);
+        assertThat(moved.stages().get(1).allowances().residual())
+                .isCloseTo(2 * plan.stages().get(1).allowances().residual(), within(1e-12));
+    }
+
+    /** The trail of a loss names what it was multiplied by: stated 1250 m/s times 1.2, and a usual 1300 m/s times 1.2. */
+    @Test
+    void lossesNameTheirFactor() throws IOException {
+        for (String text : List.of(TWO_STAGES, TWO_STAGES.replaceAll("gravity = .*\n", "").replaceAll("drag = .*\n", ""))) {
+            DeltaVBudget.Term gravity = read(text, Map.of("mission.loss_factor", "1.2")).mission().terms().stream()
+                    .filter(term -> term.name().equals("gravity loss"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(gravity.value()).isCloseTo(text.equals(TWO_STAGES) ? 1500 : 1560, within(1e-9));
+            assertThat(gravity.inputs()).contains("mission.loss_factor");
+            assertThat(gravity.model().orElseThrow().id())
+                    .isEqualTo(text.equals(TWO_STAGES) ? "cycles.product" : "vehicle.usual-losses");
+        }
     }
 }
