@@ -198,7 +198,7 @@ public final class VehicleTables {
                 .row(
                         "growth margin",
                         kilograms(m.growth()),
-                        Notation.PERCENT.write(m.growth() / m.total()),
+                        Notation.PERCENT.write(m.share(m.growth())),
                         "",
                         "margin of the plan")
                 .traced("", path + "_growth_margin_kg", path + "_growth_share")
@@ -206,7 +206,7 @@ public final class VehicleTables {
                         "dry mass",
                         kilograms(m.total()),
                         "100.0 %",
-                        "± " + Notation.fixed(100 * m.scatter() / m.total(), 0) + " %",
+                        "± " + Notation.fixed(100 * m.share(m.scatter()), 0) + " %",
                         "fifteen flown stages beside the lines")
                 .traced("", path + "_kg", path + "_share", path + "_scatter_share")
                 .table());

@@ -50,8 +50,16 @@ public record MassTable(List<MassLine> lines, double growthMargin) {
      * @return its share of the total (-)
      */
     public double share(MassLine line) {
+        return share(line.mass());
+    }
+
+    /**
+     * @param mass a part of this table, or its scatter (kg)
+     * @return its share of the total (-); none of a table that weighs nothing
+     */
+    public double share(double mass) {
         double total = total();
-        return total > 0 ? line.mass() / total : 0;
+        return total > 0 ? mass / total : 0;
     }
 
     /**

@@ -193,7 +193,7 @@ public final class StageFigures {
                     "dry_mass_of_one_growth_share",
                     "share of the growth margin",
                     Notation.PERCENT,
-                    b -> b.dryMass().growth() / b.dryMass().total())
+                    b -> b.dryMass().share(b.dryMass().growth()))
             .by(Definitions.RATIO, own("dry_mass_of_one_growth_margin_kg", "dry_mass_of_one_kg"))
             .outsideDocuments()
             .number("dry_mass_of_one_share", "whole dry mass", Notation.PERCENT, b -> 1)
@@ -203,7 +203,7 @@ public final class StageFigures {
                     "dry_mass_of_one_scatter_share",
                     "scatter of the dry mass over it",
                     SCATTER,
-                    b -> b.dryMass().scatter() / b.dryMass().total())
+                    b -> b.dryMass().share(b.dryMass().scatter()))
             .from((b, at) -> Origin.of(SQUARES, ofOne(b, at, "scatter"), ofOne(b, at, "mass_kg")))
             .outsideDocuments()
             .optional("oxidizer_tank_m3", "oxidizer tank", VOLUME, b -> b.liquid()
@@ -339,14 +339,14 @@ public final class StageFigures {
                     "dry_mass_growth_share",
                     "share of the growth margin",
                     Notation.PERCENT,
-                    s -> s.dryMass().growth() / s.dryMass().total())
+                    s -> s.dryMass().share(s.dryMass().growth()))
             .by(Definitions.RATIO, own("dry_mass_growth_margin_kg", "dry_mass_kg"))
             .outsideDocuments()
             .number(
                     "dry_mass_scatter_share",
                     "scatter of the dry mass over it",
                     SCATTER,
-                    s -> s.dryMass().scatter() / s.dryMass().total())
+                    s -> s.dryMass().share(s.dryMass().scatter()))
             .by(SQUARES, own("dry_mass_scatter_kg", "dry_mass_kg"))
             .outsideDocuments()
             .with(TANKS, s -> Optional.of(s.contents()))

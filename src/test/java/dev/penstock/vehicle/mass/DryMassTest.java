@@ -225,4 +225,13 @@ class DryMassTest {
         BodyShape higher = new BodyShape(BodyShape.Kind.CYLINDER, cylinder.heightFor(tanks), 4, 0, 0.8);
         assertThat(higher.missing(tanks)).isCloseTo(0, within(1e-9));
     }
+
+    /** A stage may weigh nothing; shares of nothing are none, not undefined. */
+    @Test
+    void nothingHasNoShares() {
+        MassTable nothing = new GivenDryMass(0, 0).estimate(null);
+        assertThat(nothing.total()).isZero();
+        assertThat(nothing.share(nothing.scatter())).isZero();
+        assertThat(nothing.share(nothing.growth())).isZero();
+    }
 }
