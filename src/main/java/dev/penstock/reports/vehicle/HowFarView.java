@@ -123,9 +123,10 @@ public final class HowFarView {
                 .append(line)
                 .append(line)
                 .append(FlightView.text(flown)));
-        far.notFlown()
-                .ifPresent(why ->
-                        text.append(line).append("It was not flown: ").append(why).append(line));
+        far.notFlown().ifPresent(why -> text.append(line)
+                .append("It was not flown: ")
+                .append(why)
+                .append(line));
         return text.toString();
     }
 }

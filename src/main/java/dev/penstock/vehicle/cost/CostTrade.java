@@ -155,8 +155,7 @@ public record CostTrade(
 
     /** Effort is linear in the share of refurbishment, so that two shares tell where it meets the effort with the stage lost. */
     private static OptionalDouble share(VehicleSizing back, CostTerms terms, double target) {
-        double none =
-                LaunchCost.of(back, true, terms.withRefurbishment(0)).perTonne();
+        double none = LaunchCost.of(back, true, terms.withRefurbishment(0)).perTonne();
         double whole = LaunchCost.of(back, true, terms.withRefurbishment(1)).perTonne();
         double share = (target - none) / (whole - none);
         return whole > none && share >= 0 ? OptionalDouble.of(share) : OptionalDouble.empty();

@@ -189,21 +189,15 @@ public final class StageFigures {
                     .growth())
             .from((b, at) -> Origin.of(Definitions.SUM, ofOne(b, at, "mass_kg"), GROWTH.paths(at)))
             .outsideDocuments()
-            .number(
-                    "dry_mass_of_one_growth_share",
-                    "share of the growth margin",
-                    Notation.PERCENT,
-                    b -> b.dryMass().share(b.dryMass().growth()))
+            .number("dry_mass_of_one_growth_share", "share of the growth margin", Notation.PERCENT, b -> b.dryMass()
+                    .share(b.dryMass().growth()))
             .by(Definitions.RATIO, own("dry_mass_of_one_growth_margin_kg", "dry_mass_of_one_kg"))
             .outsideDocuments()
             .number("dry_mass_of_one_share", "whole dry mass", Notation.PERCENT, b -> 1)
             .by(Definitions.RATIO, own("dry_mass_of_one_kg"))
             .outsideDocuments()
-            .number(
-                    "dry_mass_of_one_scatter_share",
-                    "scatter of the dry mass over it",
-                    SCATTER,
-                    b -> b.dryMass().share(b.dryMass().scatter()))
+            .number("dry_mass_of_one_scatter_share", "scatter of the dry mass over it", SCATTER, b -> b.dryMass()
+                    .share(b.dryMass().scatter()))
             .from((b, at) -> Origin.of(SQUARES, ofOne(b, at, "scatter"), ofOne(b, at, "mass_kg")))
             .outsideDocuments()
             .optional("oxidizer_tank_m3", "oxidizer tank", VOLUME, b -> b.liquid()
@@ -335,18 +329,12 @@ public final class StageFigures {
             .number("dry_mass_share", "whole dry mass", Notation.PERCENT, s -> 1)
             .by(Definitions.RATIO, own("dry_mass_kg"))
             .outsideDocuments()
-            .number(
-                    "dry_mass_growth_share",
-                    "share of the growth margin",
-                    Notation.PERCENT,
-                    s -> s.dryMass().share(s.dryMass().growth()))
+            .number("dry_mass_growth_share", "share of the growth margin", Notation.PERCENT, s -> s.dryMass()
+                    .share(s.dryMass().growth()))
             .by(Definitions.RATIO, own("dry_mass_growth_margin_kg", "dry_mass_kg"))
             .outsideDocuments()
-            .number(
-                    "dry_mass_scatter_share",
-                    "scatter of the dry mass over it",
-                    SCATTER,
-                    s -> s.dryMass().share(s.dryMass().scatter()))
+            .number("dry_mass_scatter_share", "scatter of the dry mass over it", SCATTER, s -> s.dryMass()
+                    .share(s.dryMass().scatter()))
             .by(SQUARES, own("dry_mass_scatter_kg", "dry_mass_kg"))
             .outsideDocuments()
             .with(TANKS, s -> Optional.of(s.contents()))

@@ -357,7 +357,8 @@ class VehicleReaderTest {
     /** The trail of a loss names what it was multiplied by: stated 1250 m/s times 1.2, and a usual 1300 m/s times 1.2. */
     @Test
     void lossesNameTheirFactor() throws IOException {
-        for (String text : List.of(TWO_STAGES, TWO_STAGES.replaceAll("gravity = .*\n", "").replaceAll("drag = .*\n", ""))) {
+        for (String text :
+                List.of(TWO_STAGES, TWO_STAGES.replaceAll("gravity = .*\n", "").replaceAll("drag = .*\n", ""))) {
             DeltaVBudget.Term gravity = read(text, Map.of("mission.loss_factor", "1.2")).mission().terms().stream()
                     .filter(term -> term.name().equals("gravity loss"))
                     .findFirst()
