@@ -143,6 +143,7 @@ function drawings() {
   const mine = number;
   const all = Object.keys(DRAWINGS);
   const others = async () => {
+    tablesBehind();
     for (const what of all.filter(() => mine === number)) {
       await drawn(what);
     }
@@ -150,7 +151,7 @@ function drawings() {
   if (edit.moves()) {
     rest = setTimeout(others, REST);
   }
-  return Promise.all(all.filter(inSight).map(drawn)).then(() => edit.moves() || others());
+  return Promise.all(all.filter(inSight).map(drawn)).then(() => edit.moves() || whenIdle(others));
 }
 
 /** Whether a place had drawings in view when the question was asked; one that has none yet counts if it is near. */
@@ -230,7 +231,11 @@ const look = () => {
   glimpse = new Set(["flow", "tables", "charts"].flatMap((id) => [...byId(id).children]).filter(inView));
 };
 
-/** Makes the children of a place anew: those in view at once, the others one after the other when the browser has time for them. */
+/**
+ * Makes the children of a place anew, those in view at once.
+ *
+ * @return makes the others, one after the other when the browser has time for them
+ */
 function renew(place, all, made) {
   const mine = number;
   const old = [...place.children];
@@ -247,7 +252,7 @@ function renew(place, all, made) {
       whenIdle(next);
     }
   };
-  whenIdle(next);
+  return next;
 }
 
 function exchange(old, made) {
@@ -269,6 +274,9 @@ Object.keys(DRAWINGS).forEach((what) => sight.observe(byId(what)));
 
 const fileName = () => asFileName(state.shown ? state.shown.name : "concept");
 
+/** Makes the tables that are not in view. */
+let tablesBehind = () => {};
+
 function show(answer) {
   byId("title").textContent = answer.name;
   byId("kind").textContent = answer.kind + (answer.description ? ". " + answer.description : "");
@@ -282,7 +290,7 @@ function show(answer) {
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
   byId("limits").replaceChildren(table(limits(answer.limits), traced));
-  renew(byId("tables"), answer.tables, (grid) => table(grid, traced));
+  tablesBehind = renew(byId("tables"), answer.tables, (grid) => table(grid, traced));
   panel.show(answer.inputs, state.changes);
   buttons();
 }
