@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
-/** A small part of the run of {@code dev.penstock.claims.answer.CalibrationRun}. */
+/** The first part of the run of {@code dev.penstock.claims.answer.CalibrationRun}: so few engines find gross faults only. */
 @EnabledIfSystemProperty(named = "penstock.claims.long", matches = "true")
 class CalibrationTest {
 
