@@ -28,6 +28,18 @@ record RatedEngine(PublishedEngine engine) {
 
     private static final String FUEL = "[cooling]\ncoolant = \"fuel\"\n";
     private static final String TO_THE_EXIT = FUEL + "end_area_ratio = 1000\n";
+
+    /** A nozzle of nickel alloy with a small flow of fuel of its own, dumped at its end (alloy and share from memory). */
+    private static final String DUMPED =
+            """
+            [[cooling.circuits]]
+            name = "nozzle"
+            coolant = "fuel"
+            material = "inconel-625"
+            flow_fraction = 0.04
+            [cooling.circuits.dump]
+            """;
+
     private static final String BARE = "[cooling]\ncoolant = \"none\"\nextension = \"ablative\"\n";
 
     private static final Set<String> START_ON_GROUND = Set.of(
@@ -65,12 +77,15 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry("RL10B-2", GEARED + FUEL + "end_area_ratio = 60\n"),
             Map.entry("LE-7", PARALLEL + TO_THE_EXIT),
             Map.entry("RD-170", SINGLE + TO_THE_EXIT + BOOSTED),
-            Map.entry("RD-180", SINGLE + TO_THE_EXIT + BOOSTED),
+            // the gas of RD-170, whose half-size relative it is
+            Map.entry(
+                    "RD-180",
+                    SINGLE + TO_THE_EXIT + BOOSTED + "[preburner.oxidizer_rich]\ntemperature = \"772 K\"\n"),
             Map.entry("RD-253", SINGLE + TO_THE_EXIT),
             Map.entry("AJ10-118K", BARE),
             Map.entry("AJ10-137", BARE + "lining_end_area_ratio = 6\n"),
             Map.entry("R-4D-11", BARE.replace("ablative", "radiating")),
-            Map.entry("Vulcain 1", PARALLEL + TO_THE_EXIT),
+            Map.entry("Vulcain 1", PARALLEL + FUEL + "end_area_ratio = 5.8\n" + DUMPED),
             Map.entry("LR-87-AJ-11", GEARED + FUEL + "end_area_ratio = 8\nextension = \"ablative\"\n"),
             Map.entry("LR-87-AJ-7", GEARED + TO_THE_EXIT),
             Map.entry("Viking 4B", SINGLE + BARE),

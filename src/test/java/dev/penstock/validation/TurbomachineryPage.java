@@ -315,13 +315,14 @@ final class TurbomachineryPage {
 
     private static final String NOTES =
             """
-            - F-1 and J-2, turbine power: discharge pressures come out 11 to 13 % low, each inside its target, and the power with
-              them. At the published duty the power comes out, see above. What is missing is between pump and chamber: the usual
-              injector, valve and line take less than the built ones do.
+            - Vulcain 1, discharge pressures: 12.5 MPa, from memory, would leave 0.19 of the chamber pressure for injector, valve and line together; with them
+              goes its power.
+            - Redstone A-7, turbine power: its impulse comes out 9 % low and its flow as much too high; a chamber of 2.2 MPa of the early 1950s had
+              less in valves and ducts than later engines.
             - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What
               their jackets take is not published.
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
-            - RD-170, fuel pump discharge and turbine power: under the film and with the walls of its level its jacket takes little; what the built one
+            - RD-170, fuel pump discharge: under the film and with the walls of its level its jacket takes little; what the built one
               takes is not published.
             - LE-5A, oxidizer pump, RD-0124 and Redstone A-7, speeds: the built shafts run slower than their limits
               allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`. Redstone is of the early 1950s.
@@ -329,7 +330,7 @@ final class TurbomachineryPage {
 
             Near misses that share a reason:
 
-            - J-2 and RL10A-3-3A, discharge pressures 3 to 11 % low, as for F-1: the usual pressure budget is leaner than theirs.
+            - Viking, turbine power: without a jacket, and with as large an orifice as the others here.
             - LE-7, fuel pump speed: the turbine's annulus at the middle of the published limits (3·10¹⁰ in²·rpm²) holds the shaft
               back; the built turbine has more of it.
             - RL10A-3-3A, turbine power: three reaction stages are more efficient than the built turbine.
@@ -337,7 +338,8 @@ final class TurbomachineryPage {
             How far this is a check: the limits behind the speeds of small pumps (smallest bearings 25 mm, teeth of a gearbox
             100 m/s on a pinion of two shaft diameters, DN 1.6 million in hydrogen) and the shares of chamber pressure (jacket up
             to a quarter, growing with p^0.8 above 10 MPa; 40 % where its heat drives the pumps; a main valve of 3 % without trim
-            where a propellant goes whole through a preburner) are round numbers of practice. They hold for every concept and none
+            where a propellant goes whole through a preburner) are round numbers of practice; orifice and ducts are from published schedules
+            of other engines with these in view (decision 0214, with each left out). They hold for every concept and none
             is fitted to an engine, but they were settled with these engines in view, and one gearbox, two small hydrogen pumps
             and one chamber above 20 MPa say as much about that choice as about the models.
 

@@ -69,7 +69,8 @@ final class FeedKeys {
         double temperature = temperature(tank, propellant, subcooled);
         InputTable lines = root.at(ConceptTables.LINES);
         double suction = lines.read(feed.suctionLoss());
-        double line = lines.read(feed.dischargeLoss());
+        boolean cools = GasKeys.coolants(root).contains(side.key());
+        double line = lines.read(feed.dischargeLoss(), FeedInputs.dischargeLoss(cools));
         double valve = lines.read(feed.valveLoss(), FeedInputs.valveLoss(!allThroughPreburner(side, traits)));
         double injector = root.at(ConceptTables.INJECTOR).read(feed.injectorLoss());
         Supplier<PumpDesign> pump = traits.pumped()

@@ -1,6 +1,5 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -9,6 +8,7 @@ import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What drives a shaft and where its power goes; the two add up to the same. A main pump whose liquid turns a boost pump takes
@@ -76,7 +76,7 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
     /** Whether gas or warmed fuel turns it and nothing that a main pump gives. */
     private static boolean byGas(EngineBalance balance, ShaftBalance shaft) {
         return boost(balance, shaft)
-                && shaft.pumps().stream().allMatch(pump -> balance.concept().feed(side(balance, pump)).boost().stream()
+                && shaft.pumps().stream().allMatch(pump -> balance.concept().feed(key(balance, pump).side()).boost().stream()
                         .anyMatch(b -> b.drive().byGas()));
     }
 
@@ -98,28 +98,28 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
 
     /** Power that a main pump's liquid gives to the boost pump before it (W). */
     private static double drawn(EngineBalance balance, PumpSizing pump) {
-        Side side = side(balance, pump);
-        if (!balance.machines().pump(PumpKey.main(side)).filter(pump::equals).isPresent()) {
+        PumpKey key = key(balance, pump);
+        if (key.role() != PumpKey.Role.MAIN) {
             return 0;
         }
         return balance.shafts().stream()
                 .filter(s -> s.otherDriver().isPresent()
                         && !byGas(balance, s)
-                        && s.pumps().stream().anyMatch(b -> side(balance, b) == side))
+                        && s.pumps().stream().anyMatch(b -> key(balance, b).side() == key.side()))
                 .mapToDouble(ShaftBalance::powerDelivered)
                 .sum();
     }
 
-    private static Side side(EngineBalance balance, PumpSizing pump) {
-        boolean fuel =
-                pump.duty().propellant().id().equals(balance.concept().fuel().id());
-        return fuel ? Side.FUEL : Side.OXIDIZER;
+    private static PumpKey key(EngineBalance balance, PumpSizing pump) {
+        return balance.machines().pumps().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(pump))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static boolean boost(EngineBalance balance, ShaftBalance shaft) {
-        return balance.machines().pumps().entrySet().stream()
-                .filter(entry -> shaft.pumps().contains(entry.getValue()))
-                .allMatch(entry -> entry.getKey().role() == PumpKey.Role.BOOST);
+        return shaft.pumps().stream().allMatch(pump -> key(balance, pump).role() == PumpKey.Role.BOOST);
     }
 
     /**
@@ -128,11 +128,7 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
      * @return the colour of what it pumps
      */
     public static Ink ink(EngineBalance balance, PumpSizing pump) {
-        String fluid = pump.duty().propellant().id();
-        boolean third = balance.concept()
-                .diluent()
-                .filter(d -> d.fluid().id().equals(fluid))
-                .isPresent();
-        return Ink.of(third ? Content.DILUENT : Content.of(side(balance, pump)));
+        PumpKey key = key(balance, pump);
+        return Ink.of(key.role() == PumpKey.Role.DILUENT ? Content.DILUENT : Content.of(key.side()));
     }
 }

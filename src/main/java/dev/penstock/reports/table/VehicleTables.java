@@ -124,8 +124,9 @@ public final class VehicleTables {
      */
     public static PageTable stages(VehicleSizing v, String caption) {
         String both = "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg isp_s";
+        boolean third = v.stages().stream().anyMatch(s -> s.propellant().diluentShare() > 0);
         String keys = both + " delta_v_m_s thrust_to_weight burn_time_s oxidizer_tank_m3 fuel_tank_m3"
-                + " diameter_m length_m";
+                + (third ? " diluent_mass_kg" : "") + " diameter_m length_m";
         PageTable table = FigureRows.list(caption, StageFigures.STAGES, "stages", List.of(), keys);
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
             List<FigureTable.Placed<BoosterSizing>> beside = stage.thing().boosters().stream()
