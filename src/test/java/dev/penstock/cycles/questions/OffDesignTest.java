@@ -56,10 +56,13 @@ class OffDesignTest {
         costsWhatTheNozzleTableSays(design, full, low);
     }
 
-    /** Identity: the table of the nozzle and the engine that runs throttled have one energy release. */
+    /**
+     * Identity: the table of the nozzle and the engine that runs throttled have one energy release, but for the generator, which takes another
+     * share of the fuel then: 3 % of the loss.
+     */
     private static void costsWhatTheNozzleTableSays(EngineBalance design, OperatingPoint full, OperatingPoint low) {
         double table = design.vaporisation(low.command().throttle()).partFlow();
-        assertThat(released(low) / released(full)).isCloseTo(table, within(0.02 * (1 - table) + 1e-9));
+        assertThat(released(low) / released(full)).isCloseTo(table, within(0.03 * (1 - table) + 1e-9));
     }
 
     private static double released(OperatingPoint point) {

@@ -51,6 +51,18 @@ class CoolingCircuitsTest {
                 .satisfies(e -> assertThat(e.getMessage()).contains(words));
     }
 
+    /** By hand, from the schedules of decision 0214: ducts where a propellant cools on its way, and an orifice in both of an expander. */
+    @Test
+    void aPropellantThatCoolsHasDucts() {
+        Concept one = read("[cooling]\n");
+        assertThat(one.feed(Side.FUEL).lineLoss()).isEqualTo(0.20);
+        assertThat(one.feed(Side.OXIDIZER).lineLoss()).isEqualTo(0.02);
+        Concept both = read("[cooling]\nend_area_ratio = 4\n" + CIRCUIT);
+        assertThat(both.feed(Side.FUEL).lineLoss()).isEqualTo(0.20);
+        assertThat(both.feed(Side.OXIDIZER).lineLoss()).isEqualTo(0.20);
+        assertThat(both.feed(Side.OXIDIZER).valveLoss()).isEqualTo(0.18);
+    }
+
     /** A circuit begins where the one before it ends; what belongs to the wall as a whole is stated once. */
     @Test
     void circuitsFollowEachOther() {
