@@ -46,7 +46,9 @@ final class AimedMisses {
                     "its figures are perhaps those of another fuel (from memory: with alcohol 218 s at sea level); its turbine runs on peroxide,"
                             + " here on its own propellants"),
             Map.entry("YF-77, impulse", "at sea level the computed flow separates, see performance.md"),
-            Map.entry("Vulcain 1, pump discharge", "from memory; 12.5 MPa leave 0.19 of 10.5 MPa for injector, valve and line together"),
+            Map.entry(
+                    "Vulcain 1, pump discharge",
+                    "from memory; 12.5 MPa leave 0.19 of 10.5 MPa for injector, valve and line together"),
             Map.entry(
                     "Redstone A-7, turbine power",
                     "its impulse is 9 % low and its flow as much too high; an early engine of 2.2 MPa lost less on the way to its chamber"),

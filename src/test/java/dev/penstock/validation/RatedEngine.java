@@ -79,8 +79,7 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry("RD-170", SINGLE + TO_THE_EXIT + BOOSTED),
             // the gas of RD-170, whose half-size relative it is
             Map.entry(
-                    "RD-180",
-                    SINGLE + TO_THE_EXIT + BOOSTED + "[preburner.oxidizer_rich]\ntemperature = \"772 K\"\n"),
+                    "RD-180", SINGLE + TO_THE_EXIT + BOOSTED + "[preburner.oxidizer_rich]\ntemperature = \"772 K\"\n"),
             Map.entry("RD-253", SINGLE + TO_THE_EXIT),
             Map.entry("AJ10-118K", BARE),
             Map.entry("AJ10-137", BARE + "lining_end_area_ratio = 6\n"),

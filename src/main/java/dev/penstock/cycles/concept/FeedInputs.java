@@ -34,7 +34,8 @@ public record FeedInputs(Side side) {
      * jacket itself has its median here (decision 0214, with each left out).
      */
     private static final Usual<Double> DUCTED = Usual.between(0.05, 0.20, 0.45, Usual.COMMON)
-            .because("of chamber pressure: ducts to and from the jacket and its manifolds; the middle of built engines");
+            .because(
+                    "of chamber pressure: ducts to and from the jacket and its manifolds; the middle of built engines");
 
     private static final Usual<Double> PLAIN =
             Usual.between(0.01, 0.02, 0.04, Usual.COMMON).because("of chamber pressure");

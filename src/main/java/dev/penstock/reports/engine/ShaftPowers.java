@@ -76,8 +76,13 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
     /** Whether gas or warmed fuel turns it and nothing that a main pump gives. */
     private static boolean byGas(EngineBalance balance, ShaftBalance shaft) {
         return boost(balance, shaft)
-                && shaft.pumps().stream().allMatch(pump -> balance.concept().feed(key(balance, pump).side()).boost().stream()
-                        .anyMatch(b -> b.drive().byGas()));
+                && shaft.pumps().stream()
+                        .allMatch(pump -> balance
+                                .concept()
+                                .feed(key(balance, pump).side())
+                                .boost()
+                                .stream()
+                                .anyMatch(b -> b.drive().byGas()));
     }
 
     private static List<Share> takes(EngineBalance balance, ShaftBalance shaft) {
