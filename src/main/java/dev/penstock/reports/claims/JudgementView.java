@@ -242,7 +242,7 @@ public final class JudgementView {
         }
         return new Drawing(
                 SpanChart.svg(id, title, "per cent of the 90 % interval before the claims", false, bars),
-                "Grey, the 90 % interval of each number before the claims; blue, after them.",
+                title + ". Grey, the 90 % interval of each number before the claims; blue, after them.",
                 true);
     }
 
