@@ -112,6 +112,8 @@ abstract class BrowserTest {
                 .usingDriverExecutable(DRIVER.toFile())
                 .build();
         browser = new ChromeDriver(service, options);
+        // The rules of axe take a busy machine longer than the driver's half minute.
+        browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         browser.get(served.server.address());
         waitFor("Balanced in");
     }
