@@ -11,7 +11,7 @@ public enum ExhaustLimit implements LimitKind {
     IMPULSE_LOSS(
             "impulse_loss",
             "1 − Isp of the engine over the better Isp of its chamber and of such a chamber that burns all that leaves the tanks, in"
-                    + " vacuum",
+                    + " vacuum; less Σ ṁᵢ(1 − cᵢ/c)/ṁ of coolant that is dumped",
             List.of("isp_vacuum_s", "mass_flow_kg_s", "mixture_ratio", "chamber_mixture_ratio"),
             List.of(),
             List.of(ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path()));

@@ -4,6 +4,7 @@ import dev.penstock.chamber.design.SeparationCriterion;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
+import java.util.List;
 
 /**
  * Turbine gas or coolant dumped through a nozzle of its own. Where the ambient pressure is so high that the flow leaves the wall
@@ -43,6 +44,24 @@ public record ExhaustJet(
     /** @return whether it is turbine gas, and not a coolant */
     public boolean ofTurbines() {
         return part.equals(PartKey.EXHAUST) || part.equals(PartKey.EXHAUST_SLOTS);
+    }
+
+    /**
+     * What turbine gas costs of the impulse of an engine: with the impulse c of one that dumps nothing, jets of flow ṁᵢ and impulse cᵢ
+     * cost Σ ṁᵢ(1 − cᵢ/c)/ṁ, so that the share of those of a coolant comes off.
+     *
+     * @param impulse impulse of the engine in vacuum (m/s)
+     * @param whole impulse of one that dumps nothing (m/s)
+     * @param massFlow flow of the engine (kg/s)
+     * @param jets all that it dumps
+     * @return share of that impulse (-)
+     */
+    public static double costOfTurbines(double impulse, double whole, double massFlow, List<ExhaustJet> jets) {
+        double coolant = jets.stream()
+                .filter(jet -> !jet.ofTurbines())
+                .mapToDouble(jet -> jet.massFlow() - jet.vacuumThrust() / whole)
+                .sum();
+        return 1 - impulse / whole - coolant / massFlow;
     }
 
     /** @return name for people */

@@ -300,7 +300,11 @@ public final class BalanceReport {
             limits.add(LimitCheck.atMost(
                     ExhaustLimit.IMPULSE_LOSS,
                     ExhaustLimit.OWNER,
-                    1 - summary.vacuumIsp() * Constants.STANDARD_GRAVITY / withoutExhaust(summary),
+                    ExhaustJet.costOfTurbines(
+                            summary.vacuumIsp() * Constants.STANDARD_GRAVITY,
+                            withoutExhaust(summary),
+                            summary.massFlow(),
+                            solved.update().jets()),
                     own.exhaustLoss(),
                     "",
                     own.exhaustSource()));

@@ -124,4 +124,13 @@ class DumpedCoolantTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("only the last circuit may dump its coolant");
     }
+
+    /** By hand: 96 kg/s at 4000 m/s, 3 kg/s of turbine gas at half of that and 1 kg/s of coolant at a quarter: 2.25 %, 0.75 % of it coolant. */
+    @Test
+    void theLimitOfTurbineGasDoesNotCountIt() {
+        ExhaustJet gas = new ExhaustJet(PartKey.EXHAUST, 3, 6000, 0.1, 0.02, 5e5, 1.2, 0);
+        ExhaustJet coolant = new ExhaustJet(BALANCE.exhausts().get(1).part(), 1, 1000, 0.1, 0.02, 5e5, 1.2, 0);
+        assertThat(ExhaustJet.costOfTurbines(3910, 4000, 100, List.of(gas, coolant)))
+                .isCloseTo(0.015, within(1e-12));
+    }
 }
