@@ -22,7 +22,7 @@ enum NozzleWall {
     /** A double wall that is open at its end. */
     DUMP_COOLED(
             "dump-cooled",
-            "<path d=\"M-7 -12q-1 14 -10 23M7 -12q1 14 10 23\"/><path d=\"M-17 9v7M-20 13l3 4l3 -4M17 9v7M14 13l3 4l3 -4\"/>"),
+            "<path d=\"M-6 -12q-1 13 -8 21M6 -12q1 13 8 21\"/><path d=\"M-14 9v7M-16.500 13.500l2.500 3l2.500 -3M14 9v7M11.500 13.500l2.500 3l2.500 -3\"/>"),
     /** Tubes from throat to exit. */
     TUBE_COOLED("cooled by tubes", "<path d=\"M-1.500 -12q0 14 -4 24M1.500 -12q0 14 4 24\"/>"),
     /** A double wall. */
