@@ -88,9 +88,10 @@ public final class VehicleDoubts {
                 (kept, f) -> kept.withHeatLeak(f * kept.heatLeak()));
     }
 
-    /** A flight finds its own losses, whatever factor the file states on usual ones. */
+    /** A flight finds its own losses, whatever factor the file states on usual ones; a stated delta-v has none. */
     private void loss(String name, Input<?> input, Spread factor, DeltaVBudget.Kind kind, boolean flown) {
-        if (flown || !exact(input)) {
+        boolean lost = likely.plan().mission().terms().stream().anyMatch(term -> term.kind() == kind);
+        if (lost && (flown || !exact(input))) {
             add(name, factor, (plan, f) -> plan.withMission(budget(plan.mission(), kind, f)));
         }
     }
