@@ -10,8 +10,9 @@ import java.util.function.Supplier;
  * depends neither on the machine nor on what else runs there. An attempt is ended inside, at the next question of a solver whether to
  * go on ({@link Cancellation}), once the bound is reached. Not thread-safe.
  * <pre>
- * work = 500 evaluations + 0.8 states of coolants in marches + 60 equilibria
+ * work = 500 (1 + h) evaluations + 0.8 states of coolants in marches + 60 equilibria
  * </pre>
+ * h is the number of propellants whose heated coolant drives turbines: their expansion asks the equations of a real fluid.
  * The weights are about microseconds of one processor of 2026, fitted to the processor time of attempts at random engines.
  */
 final class SolvingWork {
@@ -53,7 +54,8 @@ final class SolvingWork {
     }
 
     private static long of(BalanceModels models) {
-        return EVALUATION * models.evaluations()
+        int expanded = models.concept().cycle().traits().heated().size();
+        return EVALUATION * (1 + expanded) * models.evaluations()
                 + (long) (COOLANT_STATE * models.jackets().work())
                 + EQUILIBRIUM * models.equilibria();
     }
