@@ -46,7 +46,8 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
                     NativeLibrary.getInstance(path.toAbsolutePath().toString()));
         } catch (LinkageError e) {
             throw failure("PENSTOCK_COOLPROP is " + path + ", which cannot be loaded as CoolProp's shared library ("
-                    + e.getMessage().lines().findFirst().orElse("").replaceAll(":$", "") + "); give the path of libCoolProp, or unset it and run ./penstock demo");
+                    + e.getMessage().lines().findFirst().orElse("").replaceAll(":$", "")
+                    + "); give the path of libCoolProp, or unset it and run ./penstock demo");
         }
     }
 
