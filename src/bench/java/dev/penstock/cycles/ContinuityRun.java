@@ -27,6 +27,8 @@ public final class ContinuityRun {
         Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(arguments[3])));
         int done = 0;
         int leaps = 0;
+        int walked = 0;
+        int switches = 0;
         while (done < count && Instant.now().isBefore(end)) {
             RandomConcepts.Draw draw = draws.next();
             try {
@@ -34,18 +36,29 @@ public final class ContinuityRun {
                 if (concept.cooling().isEmpty()) {
                     continue;
                 }
-                List<Continuity.Jump> worst = Continuity.of(concept, steps);
+                Continuity.Walk walk = Continuity.of(concept, steps);
+                List<Continuity.Jump> worst = walk.jumps();
                 if (worst.isEmpty()) {
                     continue;
                 }
                 done++;
+                walked += walk.steps();
+                switches += walk.switches();
                 leaps += worst.get(0).overMedian() > 20 ? 1 : 0;
                 System.out.println(String.format(
-                        Locale.ROOT, "%s %.1f %s %s", draw.cycle().id(), worst.get(0).overMedian(), worst.get(0), draw.values()));
+                        Locale.ROOT,
+                        "%s %.1f %s %d steps, %d switches %s",
+                        draw.cycle().id(),
+                        worst.get(0).overMedian(),
+                        worst.get(0),
+                        walk.steps(),
+                        walk.switches(),
+                        draw.values()));
             } catch (PenstockException e) {
                 // a concept that cannot be read is another test's matter
             }
         }
-        System.out.println(done + " concepts, " + leaps + " with a step over twenty times its median");
+        System.out.println(done + " concepts, " + leaps + " with a step over twenty times its median; " + walked + " steps, "
+                + switches + " of them to other stages and counted apart");
     }
 }

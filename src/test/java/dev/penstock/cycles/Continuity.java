@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
-/** How evenly the headline figures of an engine follow small steps of its chamber pressure, each solved from its own start. */
+/**
+ * How evenly the headline figures of an engine follow small steps of its chamber pressure, each solved from its own start. Steps across
+ * which a machine gets other stages, which the answer says, are counted apart: an engine of whole stages leaps there.
+ */
 final class Continuity {
 
     static final double STEP = 1e-3;
@@ -47,15 +50,24 @@ final class Continuity {
      */
     record Jump(String figure, double pressure, double from, double to, double overMedian) {}
 
+    /**
+     * How an engine follows the steps.
+     *
+     * @param jumps the largest step of every figure over its median, largest first; steps to other stages are left out
+     * @param steps steps that closed
+     * @param switches how many of them went to other kinds or numbers of stages
+     */
+    record Walk(List<Jump> jumps, int steps, int switches) {}
+
     private Continuity() {}
 
     /**
      * @param concept where the steps begin
      * @param steps how many steps of 0.1 % upwards; fewer where the engine stops closing
-     * @return the largest step of every figure over its median, largest first
      */
-    static List<Jump> of(Concept concept, int steps) {
+    static Walk of(Concept concept, int steps) {
         List<double[]> rows = new ArrayList<>();
+        List<String> machines = new ArrayList<>();
         List<Double> pressures = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             double pressure = concept.chamberPressure() * Math.pow(1 + STEP, i);
@@ -64,6 +76,7 @@ final class Continuity {
                 rows.add(FIGURES.values().stream()
                         .mapToDouble(f -> f.applyAsDouble(balance))
                         .toArray());
+                machines.add(stages(balance));
                 pressures.add(pressure);
             } catch (PenstockException e) {
                 break;
@@ -73,19 +86,33 @@ final class Continuity {
         int figure = 0;
         for (String name : FIGURES.keySet()) {
             if (rows.size() > 2) {
-                worst.add(largest(name, figure, rows, pressures));
+                worst.add(largest(name, figure, rows, machines, pressures));
             }
             figure++;
         }
         worst.sort((a, b) -> Double.compare(b.overMedian(), a.overMedian()));
-        return worst;
+        int switches = 0;
+        for (int i = 1; i < machines.size(); i++) {
+            switches += machines.get(i).equals(machines.get(i - 1)) ? 0 : 1;
+        }
+        return new Walk(worst, Math.max(0, rows.size() - 1), switches);
     }
 
-    private static Jump largest(String name, int figure, List<double[]> rows, List<Double> pressures) {
+    /** Kinds and numbers of stages, in the order of the machines. */
+    private static String stages(EngineBalance balance) {
+        StringBuilder all = new StringBuilder();
+        balance.pumps().forEach(p -> all.append(p.design().type()).append(p.design().stages()));
+        balance.turbines().forEach(t -> all.append(t.design().type()).append(t.design().stages()));
+        return all.toString();
+    }
+
+    private static Jump largest(
+            String name, int figure, List<double[]> rows, List<String> machines, List<Double> pressures) {
         double[] sizes = new double[rows.size() - 1];
         int at = 0;
         for (int i = 0; i < sizes.length; i++) {
-            sizes[i] = Math.abs(rows.get(i + 1)[figure] - rows.get(i)[figure]);
+            boolean same = machines.get(i + 1).equals(machines.get(i));
+            sizes[i] = same ? Math.abs(rows.get(i + 1)[figure] - rows.get(i)[figure]) : 0;
             at = sizes[i] > sizes[at] ? i : at;
         }
         double largest = sizes[at];

@@ -127,6 +127,10 @@ public final class ChannelSizing {
     private void solve() {
         double margin = rule.wallMargin();
         ChannelRule.Shape usual = rule.usual();
+        if (dropExcess(margin, usual) <= -Math.log(2)) {
+            // less than half the pressure drop: nothing is asked of the shape
+            return;
+        }
         double slender = Math.exp(RootFinder.near(
                         "height over width for half the pressure drop",
                         s -> -dropExcess(LEAST_MARGIN, usual.slender(Math.exp(s))) - Math.log(2),

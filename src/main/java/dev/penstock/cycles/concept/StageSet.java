@@ -25,6 +25,12 @@ public record StageSet(Map<String, PumpDesign> pumps, Map<String, TurbineDesign>
                 && turbines.entrySet().stream().allMatch(e -> same(e.getValue(), other.turbines.get(e.getKey())));
     }
 
+    /** All stages together. */
+    public int stages() {
+        return pumps.values().stream().mapToInt(p -> p.stages().orElse(0)).sum()
+                + turbines.values().stream().mapToInt(t -> t.stages().orElse(0)).sum();
+    }
+
     private static boolean same(PumpDesign a, PumpDesign b) {
         return a.type() == b.type() && a.stages().equals(b.stages());
     }

@@ -8,36 +8,25 @@ import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
-import dev.penstock.cycles.concept.StageSet;
-import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.concept.MachineChoices;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
-import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpModel;
-import dev.penstock.turbomachinery.speed.SpeedLimit;
-import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineModel;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 
 /**
  * The models that one balance works with, solvers of its own among them, and what need not be computed twice: fluid states at
- * inputs that have not moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of
- * blading) that are held while equations are solved, so that nothing jumps. Not thread-safe.
+ * inputs that have not moved, burner gas whose mixture has not moved, and the choices that are held while equations are solved
+ * ({@link MachineChoices}). Not thread-safe.
  */
 public final class BalanceModels {
 
     private static final int MOST_STATES = 400;
-    private static final double ANNULUS_STEP = 0.01;
-    private static final double ANNULUS_MARGIN = 0.5;
-    private static final double SLOWEST_CHANGE = 0.6;
     private static final double KICK_PUMP_EFFICIENCY = 0.62;
 
     private record StateKey(String fluid, double pressure, double enthalpy) {}
@@ -57,14 +46,8 @@ public final class BalanceModels {
     private final Map<StateKey, FluidState> tanks = new HashMap<>();
     private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
-    private final Map<String, PumpDesign> pumps = new HashMap<>();
-    private final Map<String, TurbineDesign> turbines = new HashMap<>();
-    private final Map<TurbinePlace, SpeedLimit> annuli = new EnumMap<>(TurbinePlace.class);
+    private final MachineChoices choices = new MachineChoices();
     private ThrustChamber chamber;
-    private boolean choosing;
-    private boolean chosenDiffer;
-    private boolean keepsStages;
-    private final List<StageSet> stagesSeen = new ArrayList<>();
     private int evaluations;
 
     public BalanceModels(Concept concept, Models models, Optional<BuiltMachines> built) {
@@ -173,98 +156,9 @@ public final class BalanceModels {
         return gases.get(burner);
     }
 
-    // ---- choices that must not jump
-
-    /** From now on machines choose stages and kinds anew, and keep them afterwards. */
-    public void startChoosing() {
-        choosing = true;
-        chosenDiffer = false;
-    }
-
-    /** Ends choosing; returns whether any choice differs from the one before. */
-    public boolean stopChoosing() {
-        choosing = false;
-        StageSet now = stages();
-        if (stagesSeen.stream().noneMatch(now::sameAs)) {
-            stagesSeen.add(now);
-        }
-        return chosenDiffer;
-    }
-
-    PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
-        PumpDesign held = pumps.get(id);
-        if (held == null || choosing) {
-            PumpDesign chosen = keepsStages && held != null ? held : choice.apply(design);
-            PumpDesign settled = design.settled()
-                    ? design
-                    : design.withStages(chosen.type(), chosen.stages().orElseThrow());
-            chosenDiffer |= !settled.equals(held);
-            pumps.put(id, settled);
-            return settled;
-        }
-        return held;
-    }
-
-    Optional<PumpDesign> heldPump(String id) {
-        return Optional.ofNullable(pumps.get(id));
-    }
-
-    TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
-        TurbineDesign held = turbines.get(id);
-        if (held == null || choosing) {
-            TurbineDesign chosen = keepsStages && held != null
-                    ? design.withStages(held.type(), held.stages().orElseThrow())
-                    : choice.apply(design);
-            chosenDiffer |= !chosen.equals(held);
-            turbines.put(id, chosen);
-            return chosen;
-        }
-        return held;
-    }
-
-    /**
-     * Speed at which the annulus of a turbine reaches its limit. It depends on the turbine's flow, which depends on the speed:
-     * so it is renewed with the other choices and held in steps of a hundredth in between.
-     */
-    void holdAnnulusLimit(TurbinePlace place, double speed, Supplier<SpeedLimit> limit) {
-        if (!choosing && annuli.containsKey(place)) {
-            return;
-        }
-        SpeedLimit found = limit.get();
-        double bounded = Math.max(found.speed(), SLOWEST_CHANGE * speed);
-        double step = Math.floor(Math.log(bounded) / ANNULUS_STEP - ANNULUS_MARGIN);
-        SpeedLimit held = found.at(Math.exp(step * ANNULUS_STEP));
-        SpeedLimit before = annuli.put(place, held);
-        boolean binds = before != null && Math.min(before.speed(), held.speed()) < 1.1 * speed;
-        chosenDiffer |= before == null || binds && !held.equals(before);
-    }
-
-    Optional<SpeedLimit> annulusLimit(TurbinePlace place) {
-        return Optional.ofNullable(annuli.get(place));
-    }
-
-    /** Takes over the choices of an earlier balanceModels of the same arrangement. */
-    public void adoptChoices(BalanceModels earlier) {
-        pumps.putAll(earlier.pumps);
-        turbines.putAll(earlier.turbines);
-        annuli.putAll(earlier.annuli);
-    }
-
-    /** Kinds and stages of the machines as they are now. */
-    public StageSet stages() {
-        return new StageSet(pumps, turbines);
-    }
-
-    /** The different sets of stages that were chosen, in their order. */
-    public List<StageSet> stagesSeen() {
-        return List.copyOf(stagesSeen);
-    }
-
-    /** From now on machines have these kinds and stages. */
-    public void keepStages(StageSet stages) {
-        pumps.putAll(stages.pumps());
-        turbines.putAll(stages.turbines());
-        keepsStages = true;
+    /** Kinds, stages and annuli of the machines. */
+    public MachineChoices choices() {
+        return choices;
     }
 
     public void countEvaluation() {

@@ -160,7 +160,7 @@ public final class Machinery {
         PumpKey key = new PumpKey(side, PumpKey.Role.BOOST);
         Traced discharge = sheet.pressureOf(in).plus(rise);
         PumpDuty duty = duty(in, discharge.value());
-        PumpDesign design = balanceModels.settle(
+        PumpDesign design = balanceModels.choices().settle(
                 key.id(), boost.pump(), d -> balanceModels.pumpModel().choose(duty, d));
         SpeedLimit fastest = speeds.alone(key.label(), duty, design, bound -> paths.boostPump(key, in, bound));
         boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
@@ -263,7 +263,7 @@ public final class Machinery {
 
     /** The design as held, or what would be chosen, without holding it. */
     private PumpDesign unsettled(Side side, PumpDuty duty) {
-        return balanceModels.heldPump(PumpKey.main(side).id()).orElseGet(() -> balanceModels
+        return balanceModels.choices().heldPump(PumpKey.main(side).id()).orElseGet(() -> balanceModels
                 .pumpModel()
                 .choose(duty, balanceModels.concept().feed(side).pump()));
     }
@@ -287,7 +287,7 @@ public final class Machinery {
     }
 
     private PumpDesign settled(Side side, PumpDuty duty) {
-        return balanceModels.settle(
+        return balanceModels.choices().settle(
                 PumpKey.main(side).id(),
                 balanceModels.concept().feed(side).pump(),
                 d -> balanceModels.pumpModel().choose(duty, d));
@@ -354,7 +354,7 @@ public final class Machinery {
 
     private Stream secondPump(PumpKey key, SpeedLimit speed, Stream in, Traced discharge, PumpDesign asked) {
         PumpDuty duty = duty(in, discharge.value());
-        PumpDesign design = balanceModels.settle(
+        PumpDesign design = balanceModels.choices().settle(
                 key.id(), asked, d -> balanceModels.pumpModel().choose(duty, d.withSpeed(speed.speed())));
         return pump(key, shaftOf(key.side()), speed, in, duty, design, 0, discharge);
     }
@@ -443,11 +443,11 @@ public final class Machinery {
         if (balanceModels.built().isPresent()) {
             return builtTurbine(balanceModels.built().get(), place, shaft, duty);
         }
-        TurbineDesign design = balanceModels.settleTurbine(
+        TurbineDesign design = balanceModels.choices().settleTurbine(
                 PartKey.turbine(place).id(),
                 balanceModels.concept().turbines().get(place).design(),
                 d -> balanceModels.turbineModel().choose(duty, shaft.speed(), d));
-        balanceModels.holdAnnulusLimit(place, shaft.speed(), () -> balanceModels
+        balanceModels.choices().holdAnnulusLimit(place, shaft.speed(), () -> balanceModels
                 .turbineModel()
                 .annulusLimit(duty, shaft.speed(), design)
                 .of(place.title(), bound -> List.of()));

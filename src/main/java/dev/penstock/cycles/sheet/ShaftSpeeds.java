@@ -161,7 +161,7 @@ final class ShaftSpeeds {
         TurbinePlace place = coupling.oneTurbine()
                 ? TurbinePlace.MAIN
                 : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
-        return balanceModels.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
+        return balanceModels.choices().annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
                 .with(paths.turbine(place))
                 .with(paths.gear(GasInputs.GEAR_RATIO)));
     }

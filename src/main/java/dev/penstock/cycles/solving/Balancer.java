@@ -4,6 +4,7 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.MachineChoices;
 import dev.penstock.cycles.concept.StageSet;
 import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.BuiltMachines;
@@ -27,17 +28,25 @@ import java.util.Optional;
 /**
  * Solves the arrangement of a concept. Rounds of two steps: the cycle's equations are closed with chamber and jacket held
  * ({@link BoundedSystemSolver}), then chamber and jacket are computed again from the flows ({@link Surroundings}), until
- * nothing moves. Whole-numbered choices are renewed in the first rounds only, so that the rounds cannot chase a jump.
+ * nothing moves. What machines are held to be ({@link MachineChoices}) is renewed between the rounds: their stages in the first
+ * ones, then wherever nothing else moves, so that the answer has the stages that it asks for itself.
  */
 public final class Balancer {
 
-    private static final int MOST_ROUNDS = 25;
+    private static final int MOST_ROUNDS = 40;
     private static final int MOST_STEPS = 60;
 
     /** Steps in which a search near a solution has halved its residuals many times. */
     private static final int PATIENCE = 20;
 
-    private static final int CHOOSING_ROUNDS = 3;
+    /** Rounds behind which stages are chosen anew whatever still moves. */
+    private static final int CHOOSING_ROUNDS = 2;
+
+    /** Later they are chosen anew where chamber, jackets and annuli move by less than this (-). */
+    private static final double CHOOSING_DISTANCE = 1e-4;
+
+    /** Rounds between which an annulus moves its shaft by more do not continue each other (-). */
+    private static final double LARGEST_SHIFT = 1e-4;
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
 
@@ -89,13 +98,13 @@ public final class Balancer {
 
     private Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built, SolvingWork work) {
         BalanceModels balanceModels = new BalanceModels(concept, models, built);
-        near.ifPresent(n -> balanceModels.adoptChoices(n.balanceModels()));
+        near.ifPresent(n -> balanceModels.choices().adopt(n.balanceModels().choices()));
         try {
             return counted(balanceModels, near, work);
         } catch (NotConverged e) {
             List<StageSet> sets = new ArrayList<>();
-            near.ifPresent(n -> sets.add(n.balanceModels().stages()));
-            balanceModels.stagesSeen().stream()
+            near.ifPresent(n -> sets.add(n.balanceModels().choices().stages()));
+            balanceModels.choices().seen().stream()
                     .filter(s -> sets.stream().noneMatch(s::sameAs))
                     .forEach(sets::add);
             if (sets.size() < 2) {
@@ -113,8 +122,8 @@ public final class Balancer {
             SolvingWork work) {
         for (StageSet set : sets) {
             BalanceModels kept = new BalanceModels(concept, models, built);
-            near.ifPresent(n -> kept.adoptChoices(n.balanceModels()));
-            kept.keepStages(set);
+            near.ifPresent(n -> kept.choices().adopt(n.balanceModels().choices()));
+            kept.choices().keepStages(set);
             try {
                 return Optional.of(counted(kept, near, work));
             } catch (NotConverged e) {
@@ -151,8 +160,8 @@ public final class Balancer {
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;
+        choose(balanceModels, assumed, unknowns, values);
         for (int round = 1; round <= MOST_ROUNDS; round++) {
-            boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             CycleEquations equations = new CycleEquations(balanceModels, assumed, unknowns.size());
             double tolerance = tolerance(distance);
             Solution solution =
@@ -163,7 +172,11 @@ public final class Balancer {
             Flowsheet sheet = laid.isPresent() ? laid.get() : passed(balanceModels, assumed, unknowns, values);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
-            distance = surroundings.distance(assumed, update.assumptions());
+            double shifted = balanceModels.choices().renewAnnuli();
+            distance = Math.max(shifted, surroundings.distance(assumed, update.assumptions()));
+            boolean solved = round > CHOOSING_ROUNDS && distance <= CHOOSING_DISTANCE;
+            boolean moved =
+                    (round <= CHOOSING_ROUNDS || solved) && balanceModels.choices().renewStages(solved);
             if (distance <= ROUND_TOLERANCE && tolerance <= CLOSED && !moved) {
                 List<JacketResult> jackets = surroundings.jacketsInFull(known);
                 CarriedValues closed = assumed.around(update.assumptions().chamber());
@@ -177,7 +190,7 @@ public final class Balancer {
                         balanceModels.equilibria());
                 return new Solved(balanceModels, unknownNames, values, assumed, update, jackets, recorded, effort);
             }
-            assumed = surroundings.mixed(mixer, assumed, update, moved);
+            assumed = surroundings.mixed(mixer, assumed, update, moved || shifted > LARGEST_SHIFT);
         }
         throw new NotConverged(
                 concept.cycle().title() + " with chamber and jacket",
@@ -208,15 +221,14 @@ public final class Balancer {
         return started;
     }
 
-    private static boolean choose(
+    private static void choose(
             BalanceModels balanceModels, CarriedValues assumed, List<Unknown> unknowns, List<Double> values) {
-        balanceModels.startChoosing();
+        balanceModels.choices().forget();
         try {
             passed(balanceModels, assumed, unknowns, values);
         } catch (PenstockException e) {
             // The first guess may lie where a machine has no meaning; the solver finds its way from there.
         }
-        return balanceModels.stopChoosing();
     }
 
     private static Flowsheet passed(

@@ -48,8 +48,14 @@ final class JacketRounds {
 
     private static final double ROUGH_STEP = 1.5;
 
-    /** Solutions of the jacket that size its channels; later ones keep them, so that the rounds end. */
-    private static final int SIZING_SOLUTIONS = 3;
+    /**
+     * Channels are sized for what the coolant brings in the answer itself: anew in every round until that has moved by less
+     * than this share (-). Then they are held, so that the rounds end.
+     */
+    private static final double SIZED = 1e-7;
+
+    /** Solutions of the jacket that size its channels at most; later ones keep them. */
+    private static final int SIZING_SOLUTIONS = 15;
 
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
@@ -59,25 +65,27 @@ final class JacketRounds {
      *
      * @param found jacket of the last round, with what it was asked
      * @param built channels of an engine that is built; empty if they are to be sized
+     * @param sizedFor what the coolant and the chamber brought when the channels of the last round were sized
      * @param solutions jackets solved
      */
-    record Known(Optional<Found> found, Optional<ChannelLayout> built, int solutions) {
+    record Known(
+            Optional<Found> found, Optional<ChannelLayout> built, Optional<List<Double>> sizedFor, int solutions) {
 
-        static final Known NOTHING = new Known(Optional.empty(), Optional.empty(), 0);
+        static final Known NOTHING = withChannels(Optional.empty());
 
         static Known withChannels(Optional<ChannelLayout> built) {
-            return new Known(Optional.empty(), built, 0);
+            return new Known(Optional.empty(), built, Optional.empty(), 0);
         }
 
-        private Known with(Found jacket) {
-            return new Known(Optional.of(jacket), built, solutions + 1);
+        private Known with(Found jacket, boolean kept) {
+            return new Known(Optional.of(jacket), built, kept ? sizedFor : Optional.of(jacket.inputs), solutions + 1);
         }
 
-        /** Channels that the next round keeps. */
-        private Optional<ChannelLayout> kept() {
-            return built.isPresent() || solutions < SIZING_SOLUTIONS
-                    ? built
-                    : found.map(f -> f.question.design().channels());
+        /** Channels that a round with these numbers keeps. */
+        private Optional<ChannelLayout> kept(List<Double> inputs) {
+            boolean settled = solutions >= SIZING_SOLUTIONS
+                    || sizedFor.isPresent() && !Surroundings.moved(inputs, sizedFor.get(), SIZED);
+            return built.isPresent() || !settled ? built : found.map(f -> f.question.design().channels());
         }
     }
 
@@ -208,7 +216,7 @@ final class JacketRounds {
                 chamber.ideal().chamber().enthalpy()));
         Optional<FilmSource> film = first() ? Optional.empty() : Optional.of(film(sheet));
         film.ifPresent(f -> inputs.add(f.enthalpy()));
-        if (known.found.isPresent() && !Surroundings.moved(inputs, known.found.get().inputs)) {
+        if (known.found.isPresent() && !Surroundings.moved(inputs, known.found.get().inputs, Surroundings.UNMOVED)) {
             return known;
         }
         JacketCase asked = new JacketCase(
@@ -221,9 +229,10 @@ final class JacketRounds {
                 circuit.heatFluxFactor(),
                 film,
                 exhaust(sheet));
-        JacketCase question = withChannels(known, withCorrelation(known, asked));
+        Optional<ChannelLayout> kept = known.kept(inputs);
+        JacketCase question = withChannels(kept, withCorrelation(known, asked));
         JacketLoad load = balanceModels.jackets().load(question);
-        return known.with(new Found(inputs, chamber, question, load));
+        return known.with(new Found(inputs, chamber, question, load), kept.isPresent());
     }
 
     private static double ownEnthalpy(Stream coolant) {
@@ -271,20 +280,12 @@ final class JacketRounds {
         return asked.withDesign(circuit.jacket().withCoolantSide(side));
     }
 
-    private JacketCase withChannels(Known known, JacketCase named) {
+    private JacketCase withChannels(Optional<ChannelLayout> kept, JacketCase named) {
         if (!circuit.jacket().channels().open()) {
             return named;
         }
-        return known.kept()
-                .map(kept -> named.withDesign(named.design().withChannels(kept)))
+        return kept.map(k -> named.withDesign(named.design().withChannels(k)))
                 .orElseGet(() -> balanceModels.jackets().sized(named));
-    }
-
-    /** Whether a round has chosen channels that the next ones keep, so that they do not continue the rounds before. */
-    boolean settled(Known before, Known after) {
-        return before.kept().isEmpty()
-                && after.kept().isPresent()
-                && circuit.jacket().channels().open();
     }
 
     /** The jacket of the last round with everything that a report says of it. */

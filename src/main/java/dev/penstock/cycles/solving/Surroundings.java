@@ -35,7 +35,8 @@ import java.util.OptionalDouble;
  */
 final class Surroundings {
 
-    private static final double UNMOVED = 1e-12;
+    /** Numbers that differ by less ask the same (-). */
+    static final double UNMOVED = 1e-12;
 
     /** Place of the first jacket among the numbers that are mixed. */
     private static final int FIRST_JACKET = 3;
@@ -74,9 +75,8 @@ final class Surroundings {
      * @param assumptions new assumptions
      * @param jets dumped jets that belong to them
      * @param known what the next round may use of it
-     * @param settled whether a jacket has got channels that the next rounds keep, so that they do not continue the rounds before
      */
-    public record Update(CarriedValues assumptions, List<ExhaustJet> jets, Known known, boolean settled) {}
+    public record Update(CarriedValues assumptions, List<ExhaustJet> jets, Known known) {}
 
     private final BalanceModels balanceModels;
     private final Concept concept;
@@ -189,7 +189,6 @@ final class Surroundings {
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         List<JacketRounds.Known> jackets = new ArrayList<>();
         List<CarriedValues.Jacket> carried = new ArrayList<>();
-        boolean settled = false;
         for (int i = 0; i < circuits.size(); i++) {
             JacketRounds.Known before = known.jackets.get(i);
             JacketRounds.Known after = circuits.get(i).again(before, sheet, chamber);
@@ -197,11 +196,10 @@ final class Surroundings {
             jackets.add(after);
             carried.add(new CarriedValues.Jacket(
                     concept.chambers() * load.heatLoad(), load.pressureDrop(), Optional.of(load)));
-            settled |= circuits.get(i).settled(before, after);
         }
         double flow = concept.chambers() * chamber.massFlow();
         CarriedValues next = new CarriedValues(flow, faceRatio(chamber), seaLevelShare(chamber), carried, chamber);
-        return new Update(next, jets, withChamber.withJackets(jackets), settled);
+        return new Update(next, jets, withChamber.withJackets(jackets));
     }
 
     /** Vacuum thrust left for the chambers together (N). */
@@ -239,7 +237,7 @@ final class Surroundings {
 
     private Known chamberAgain(Known known, double oxidizerShare, double enthalpy, double thrust) {
         List<Double> inputs = List.of(oxidizerShare, enthalpy, thrust);
-        if (known.chamber.isPresent() && !moved(inputs, known.chamber.get().inputs)) {
+        if (known.chamber.isPresent() && !moved(inputs, known.chamber.get().inputs, UNMOVED)) {
             return known;
         }
         Reactants mixture = balanceModels.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
@@ -297,9 +295,10 @@ final class Surroundings {
         return jackets;
     }
 
-    static boolean moved(List<Double> now, List<Double> before) {
+    /** Whether any number has moved by more than a share of what it was. */
+    static boolean moved(List<Double> now, List<Double> before, double share) {
         for (int i = 0; i < now.size(); i++) {
-            if (Math.abs(now.get(i) - before.get(i)) > UNMOVED * Math.abs(before.get(i))) {
+            if (Math.abs(now.get(i) - before.get(i)) > share * Math.abs(before.get(i))) {
                 return true;
             }
         }
@@ -348,14 +347,15 @@ final class Surroundings {
         return moved;
     }
 
-    /** @param chosen whether machines were chosen anew in this round */
+    /** @param chosen whether machines have become others in this round */
     CarriedValues mixed(FixedPoint mixer, CarriedValues assumed, Update found, boolean chosen) {
         CarriedValues next = found.assumptions;
-        double[] image = vector(next);
-        if (chosen || found.settled) {
-            // what was before belongs to other machines or channels
+        if (chosen) {
+            // what was found so far belongs to other machines
             mixer.reset();
+            return next;
         }
+        double[] image = vector(next);
         double[] mixed = mixer.next(vector(assumed), image);
         boolean sane = alike(mixed[0], image[0]) && alike(mixed[1], image[1]) && alike(mixed[2], image[2]);
         List<CarriedValues.Jacket> jackets = new ArrayList<>();
