@@ -33,7 +33,7 @@ import java.util.Optional;
  */
 public final class Balancer {
 
-    private static final int MOST_ROUNDS = 40;
+    private static final int MOST_ROUNDS = 30;
     private static final int MOST_STEPS = 60;
 
     /** Steps in which a search near a solution has halved its residuals many times. */

@@ -55,7 +55,7 @@ final class JacketRounds {
     private static final double SIZED = 1e-7;
 
     /** Solutions of the jacket that size its channels at most; later ones keep them. */
-    private static final int SIZING_SOLUTIONS = 15;
+    private static final int SIZING_SOLUTIONS = 10;
 
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
