@@ -18,7 +18,7 @@ class RefusalEffortTest {
      * questions.
      */
     @ParameterizedTest
-    @CsvSource({"2, 1754, nor at 2.25 MPa, 2000", "1, 469, the search ended at its bound, 15000"})
+    @CsvSource({"2, 1754, nor at 2.25 MPa, 2000", "1, 469, the search ended at its bound, 20000"})
     void aRefusalLooksNoFurtherThanItHasReasonTo(long seed, int number, String said, long most) {
         Concept concept = WideConcepts.draw(seed, number).concept();
         refuse(concept, said); // what is made once is made
