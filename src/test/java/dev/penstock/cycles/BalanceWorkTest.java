@@ -32,19 +32,19 @@ class BalanceWorkTest {
 
     @ParameterizedTest
     @CsvSource({
-        "avocet, 5, 25, 15, 234, 9813",
-        "curlew, 6, 30, 16, 229, 12334",
-        "dotterel, 4, 8, 0, 191, 685",
-        "dunlin, 3, 7, 0, 118, 0",
-        "gannet, 6, 44, 13, 537, 8616",
-        "guillemot, 6, 29, 16, 267, 12641",
-        "heron, 7, 25, 18, 422, 778",
-        "kittiwake, 5, 25, 0, 236, 1511",
-        "phalarope, 6, 31, 32, 497, 9473",
-        "plover, 3, 7, 0, 124, 0",
-        "razorbill, 6, 28, 16, 456, 3188",
-        "tern, 6, 34, 22, 297, 3718",
-        "whimbrel, 5, 19, 0, 169, 0"
+        "avocet, 5, 23, 12, 234, 11892",
+        "curlew, 5, 25, 12, 229, 13674",
+        "dotterel, 4, 6, 0, 191, 676",
+        "dunlin, 3, 5, 0, 118, 0",
+        "gannet, 7, 45, 14, 598, 8965",
+        "guillemot, 6, 27, 14, 273, 13023",
+        "heron, 6, 20, 38, 370, 797",
+        "kittiwake, 5, 23, 0, 240, 1498",
+        "phalarope, 5, 26, 25, 427, 10534",
+        "plover, 3, 5, 0, 124, 0",
+        "razorbill, 7, 33, 37, 522, 3590",
+        "tern, 11, 54, 72, 493, 5488",
+        "whimbrel, 5, 17, 0, 168, 0"
     })
     void aBalanceCostsWhatIsWrittenHere(
             String demo, int rounds, int evaluations, int marches, int equilibria, long nativeCalls) {
