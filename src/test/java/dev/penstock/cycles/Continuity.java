@@ -101,8 +101,10 @@ final class Continuity {
     /** Kinds and numbers of stages, in the order of the machines. */
     private static String stages(EngineBalance balance) {
         StringBuilder all = new StringBuilder();
-        balance.pumps().forEach(p -> all.append(p.design().type()).append(p.design().stages()));
-        balance.turbines().forEach(t -> all.append(t.design().type()).append(t.design().stages()));
+        balance.pumps()
+                .forEach(p -> all.append(p.design().type()).append(p.design().stages()));
+        balance.turbines()
+                .forEach(t -> all.append(t.design().type()).append(t.design().stages()));
         return all.toString();
     }
 

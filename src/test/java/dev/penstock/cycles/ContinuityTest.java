@@ -15,9 +15,10 @@ class ContinuityTest {
     @ParameterizedTest
     @ValueSource(strings = {"guillemot.toml", "avocet.toml", "heron.toml"})
     void noSmallStepOfPressureIsALeapOfTheEngine(String demo) {
-        assertThat(Continuity.of(Concepts.read(demo), 16).jumps()).isNotEmpty().allSatisfy(jump -> assertThat(jump.overMedian())
-                .as(jump.toString())
-                .isLessThan(LARGEST_OVER_MEDIAN));
+        assertThat(Continuity.of(Concepts.read(demo), 16).jumps())
+                .isNotEmpty()
+                .allSatisfy(jump ->
+                        assertThat(jump.overMedian()).as(jump.toString()).isLessThan(LARGEST_OVER_MEDIAN));
     }
 
     /** A jacket that leapt by 5 K of wall where a cell of its throat met the onset of curvature, and by stages chosen on the way. */

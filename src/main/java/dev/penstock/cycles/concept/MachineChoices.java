@@ -63,8 +63,7 @@ public final class MachineChoices {
     }
 
     private PumpDesign chosen(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
-        PumpDesign choose =
-                kept.map(k -> k.pumps().get(id)).orElseGet(() -> choice.apply(design));
+        PumpDesign choose = kept.map(k -> k.pumps().get(id)).orElseGet(() -> choice.apply(design));
         return design.withStages(choose.type(), choose.stages().orElseThrow());
     }
 
@@ -75,11 +74,9 @@ public final class MachineChoices {
 
     /** As {@link #settle}, for a turbine. */
     public TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
-        turbinesAgain.put(
-                id,
-                () -> kept.map(k -> k.turbines().get(id))
-                        .map(k -> design.withStages(k.type(), k.stages().orElseThrow()))
-                        .orElseGet(() -> choice.apply(design)));
+        turbinesAgain.put(id, () -> kept.map(k -> k.turbines().get(id))
+                .map(k -> design.withStages(k.type(), k.stages().orElseThrow()))
+                .orElseGet(() -> choice.apply(design)));
         TurbineDesign held = turbines.get(id);
         return held == null ? turbines.merge(id, turbinesAgain.get(id).get(), (a, b) -> b) : held;
     }
@@ -141,7 +138,9 @@ public final class MachineChoices {
     private void keepFewestOfTurns(StageSet before, StageSet now) {
         for (int i = 0; i < atSolutions.size(); i++) {
             if (atSolutions.get(i).sameAs(now)) {
-                keepStages(atSolutions.subList(i, atSolutions.size()).stream().min(FEWEST).orElse(before));
+                keepStages(atSolutions.subList(i, atSolutions.size()).stream()
+                        .min(FEWEST)
+                        .orElse(before));
                 return;
             }
         }

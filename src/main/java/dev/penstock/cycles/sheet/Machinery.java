@@ -160,8 +160,9 @@ public final class Machinery {
         PumpKey key = new PumpKey(side, PumpKey.Role.BOOST);
         Traced discharge = sheet.pressureOf(in).plus(rise);
         PumpDuty duty = duty(in, discharge.value());
-        PumpDesign design = balanceModels.choices().settle(
-                key.id(), boost.pump(), d -> balanceModels.pumpModel().choose(duty, d));
+        PumpDesign design = balanceModels
+                .choices()
+                .settle(key.id(), boost.pump(), d -> balanceModels.pumpModel().choose(duty, d));
         SpeedLimit fastest = speeds.alone(key.label(), duty, design, bound -> paths.boostPump(key, in, bound));
         boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
         Shaft own = new Shaft(
@@ -287,10 +288,12 @@ public final class Machinery {
     }
 
     private PumpDesign settled(Side side, PumpDuty duty) {
-        return balanceModels.choices().settle(
-                PumpKey.main(side).id(),
-                balanceModels.concept().feed(side).pump(),
-                d -> balanceModels.pumpModel().choose(duty, d));
+        return balanceModels
+                .choices()
+                .settle(
+                        PumpKey.main(side).id(),
+                        balanceModels.concept().feed(side).pump(),
+                        d -> balanceModels.pumpModel().choose(duty, d));
     }
 
     private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty, Traced discharge) {
@@ -354,8 +357,9 @@ public final class Machinery {
 
     private Stream secondPump(PumpKey key, SpeedLimit speed, Stream in, Traced discharge, PumpDesign asked) {
         PumpDuty duty = duty(in, discharge.value());
-        PumpDesign design = balanceModels.choices().settle(
-                key.id(), asked, d -> balanceModels.pumpModel().choose(duty, d.withSpeed(speed.speed())));
+        PumpDesign design = balanceModels
+                .choices()
+                .settle(key.id(), asked, d -> balanceModels.pumpModel().choose(duty, d.withSpeed(speed.speed())));
         return pump(key, shaftOf(key.side()), speed, in, duty, design, 0, discharge);
     }
 
@@ -443,10 +447,12 @@ public final class Machinery {
         if (balanceModels.built().isPresent()) {
             return builtTurbine(balanceModels.built().get(), place, shaft, duty);
         }
-        TurbineDesign design = balanceModels.choices().settleTurbine(
-                PartKey.turbine(place).id(),
-                balanceModels.concept().turbines().get(place).design(),
-                d -> balanceModels.turbineModel().choose(duty, shaft.speed(), d));
+        TurbineDesign design = balanceModels
+                .choices()
+                .settleTurbine(
+                        PartKey.turbine(place).id(),
+                        balanceModels.concept().turbines().get(place).design(),
+                        d -> balanceModels.turbineModel().choose(duty, shaft.speed(), d));
         balanceModels.choices().holdAnnulusLimit(place, shaft.speed(), () -> balanceModels
                 .turbineModel()
                 .annulusLimit(duty, shaft.speed(), design)

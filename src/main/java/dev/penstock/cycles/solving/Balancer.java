@@ -47,6 +47,7 @@ public final class Balancer {
 
     /** Rounds between which an annulus moves its shaft by more do not continue each other (-). */
     private static final double LARGEST_SHIFT = 1e-4;
+
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
 
@@ -175,8 +176,8 @@ public final class Balancer {
             double shifted = balanceModels.choices().renewAnnuli();
             distance = Math.max(shifted, surroundings.distance(assumed, update.assumptions()));
             boolean solved = round > CHOOSING_ROUNDS && distance <= CHOOSING_DISTANCE;
-            boolean moved =
-                    (round <= CHOOSING_ROUNDS || solved) && balanceModels.choices().renewStages(solved);
+            boolean moved = (round <= CHOOSING_ROUNDS || solved)
+                    && balanceModels.choices().renewStages(solved);
             if (distance <= ROUND_TOLERANCE && tolerance <= CLOSED && !moved) {
                 List<JacketResult> jackets = surroundings.jacketsInFull(known);
                 CarriedValues closed = assumed.around(update.assumptions().chamber());

@@ -68,8 +68,7 @@ final class JacketRounds {
      * @param sizedFor what the coolant and the chamber brought when the channels of the last round were sized
      * @param solutions jackets solved
      */
-    record Known(
-            Optional<Found> found, Optional<ChannelLayout> built, Optional<List<Double>> sizedFor, int solutions) {
+    record Known(Optional<Found> found, Optional<ChannelLayout> built, Optional<List<Double>> sizedFor, int solutions) {
 
         static final Known NOTHING = withChannels(Optional.empty());
 
@@ -85,7 +84,9 @@ final class JacketRounds {
         private Optional<ChannelLayout> kept(List<Double> inputs) {
             boolean settled = solutions >= SIZING_SOLUTIONS
                     || sizedFor.isPresent() && !Surroundings.moved(inputs, sizedFor.get(), SIZED);
-            return built.isPresent() || !settled ? built : found.map(f -> f.question.design().channels());
+            return built.isPresent() || !settled
+                    ? built
+                    : found.map(f -> f.question.design().channels());
         }
     }
 

@@ -2,13 +2,13 @@ package dev.penstock.cycles.solving;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.input.HomeFolder;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.Models;
+import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,10 +25,9 @@ class OneAnswerTest {
     @CsvSource({"heron, 1.02", "avocet, 0.98"})
     void theWayToABalanceDoesNotMatter(String demo, double neighbour) {
         Concept concept = Concepts.read(demo + ".toml");
-        Balancer.Solved near = BALANCER.solve(
-                concept.withChamberPressure(neighbour * concept.chamberPressure()), Optional.empty());
-        assertThat(worst(
-                        BALANCER.solve(concept, Optional.empty()), BALANCER.solve(concept, Optional.of(near))))
+        Balancer.Solved near =
+                BALANCER.solve(concept.withChamberPressure(neighbour * concept.chamberPressure()), Optional.empty());
+        assertThat(worst(BALANCER.solve(concept, Optional.empty()), BALANCER.solve(concept, Optional.of(near))))
                 .isLessThan(1e-7);
     }
 
