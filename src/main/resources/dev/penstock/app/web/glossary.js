@@ -4,7 +4,7 @@ const said = new Map();
 
 /** The sentence about the longest term that a text begins with or holds; empty if it holds none. */
 export function sentence(text) {
-  const plain = " " + text.toLowerCase().replace(/\([^)]*\)/g, "").replace(/[_:,/]/g, " ") + " ";
+  const plain = " " + text.toLowerCase().replace(/\([^)]*\)/g, "").replace(/[_:,/.-]/g, " ") + " ";
   const found = terms.find(([term]) => plain.includes(" " + term + " ") || plain.includes(" " + term + "s "));
   return found ? found[1] : "";
 }
@@ -24,7 +24,7 @@ const TERMS = "th, dt, .field label";
 
 try {
   const text = await (await fetch("/glossary.txt")).text();
-  terms = text.trim().split("\n").map((line) => line.split(/: (.*)/).slice(0, 2)).sort((a, b) => b[0].length - a[0].length);
+  terms = text.trim().split("\n").map((line) => line.split(/: (.*)/).slice(0, 2)).map(([term, said]) => [term.replaceAll("-", " "), said]).sort((a, b) => b[0].length - a[0].length);
   document.querySelectorAll(TERMS).forEach(explain);
   new MutationObserver((changes) => {
     for (const added of changes.flatMap((c) => [...c.addedNodes]).filter((n) => n.nodeType === 1)) {
