@@ -44,6 +44,15 @@ public record InputValue(
         return Arrays.asList(key.split("\\.")).contains(table.key());
     }
 
+    /**
+     * @param table a declared table that repeats
+     * @param place which of them, from zero
+     * @return whether the key lies in that table, at any depth
+     */
+    public boolean within(InputGroup table, int place) {
+        return Arrays.asList(key.split("\\.")).contains(table.key() + '[' + place + ']');
+    }
+
     /** @return the value in SI or the text chosen, as text; "computed" where the calculation finds it */
     public String value() {
         return said.map(v -> text(input.kind(), v)).orElse(COMPUTED);

@@ -44,6 +44,7 @@ public final class VehicleDoubts {
 
     private static final double MOST_RESIDUAL = 0.2;
     private static final InputGroup BOOSTERS = StageInputs.boosters(true);
+    private static final InputGroup STAGES = StageInputs.stage(true);
 
     /** One of them: what it is, and its factor on the likely value. */
     private record Doubt(String name, Spread factor, Changed changed) {}
@@ -127,9 +128,8 @@ public final class VehicleDoubts {
     /** Whether the file states it of a stage, or of all stages together. */
     private boolean exact(Input<?> input, int stage) {
         List<InputValue> said = said(input);
-        List<InputValue> own = said.stream()
-                .filter(value -> value.key().startsWith("stage[" + stage + "]."))
-                .toList();
+        List<InputValue> own =
+                said.stream().filter(value -> value.within(STAGES, stage)).toList();
         return exact(own.isEmpty() ? said : own);
     }
 

@@ -92,6 +92,7 @@ class RandomConceptsTest {
         EngineBalance balance =
                 Concepts.STUDY.balance(Concepts.READER.parse("hard", "cycle = \"" + cycle + "\"\n", values));
         assertThat(balance.residualWorst()).isLessThan(1e-8);
-        assertThat(balance.effort().rounds()).isLessThanOrEqualTo(14);
+        // where stages ask for each other in turn, each set is solved
+        assertThat(balance.effort().rounds()).isLessThanOrEqualTo(24);
     }
 }

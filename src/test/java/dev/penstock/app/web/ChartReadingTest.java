@@ -31,10 +31,16 @@ class ChartReadingTest extends BrowserTest {
     @Test
     void aChangedEngineIsDrawnOverTheOneOfItsFile() {
         assertThat(chart().getAttribute("data-read")).doesNotContain("before");
+        chart().sendKeys(Keys.END, Keys.PAGE_DOWN);
+        String own = reading().lines()
+                .filter(line -> line.startsWith("specific impulse "))
+                .map(line -> line.substring("specific impulse ".length()))
+                .findFirst()
+                .orElseThrow();
         changePressure("12 MPa");
         patience().until(b -> chart().getAttribute("data-read").contains("specific impulse, before"));
         chart().sendKeys(Keys.END, Keys.PAGE_DOWN);
-        assertThat(reading()).containsPattern("(?s)specific impulse \\d+.*specific impulse, before 302\\.");
+        assertThat(reading()).containsPattern("specific impulse \\d+").contains("specific impulse, before " + own);
         assertThat(id("charts").getText())
                 .contains("Dotted: before the changes.")
                 .contains("An upright stroke is the end of the bar before the changes.");
