@@ -34,7 +34,8 @@ class CycleContractTest {
         assertThat(balance.audit().worst()).isLessThan(1e-8);
         assertThat(balance.residualWorst()).isLessThan(1e-8);
         assertThat(balance.engine().cycle()).isEqualTo(cycle.id());
-        // effort by counts: no template needs the way from below, which multiplies it; where stages ask for each other in turn, each set is solved
+        // effort by counts: no template needs the way from below, which multiplies it; where stages ask for each other
+        // in turn, each set is solved
         assertThat(balance.effort().rounds()).isLessThanOrEqualTo(24);
         assertThat(balance.effort().evaluations()).isLessThanOrEqualTo(110);
         assertThat(balance.engine().mixtureRatio())

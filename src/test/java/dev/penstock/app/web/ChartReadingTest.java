@@ -32,7 +32,8 @@ class ChartReadingTest extends BrowserTest {
     void aChangedEngineIsDrawnOverTheOneOfItsFile() {
         assertThat(chart().getAttribute("data-read")).doesNotContain("before");
         chart().sendKeys(Keys.END, Keys.PAGE_DOWN);
-        String own = reading().lines()
+        String own = reading()
+                .lines()
                 .filter(line -> line.startsWith("specific impulse "))
                 .map(line -> line.substring("specific impulse ".length()))
                 .findFirst()
