@@ -48,7 +48,6 @@ public final class MachineChoices {
     private final List<StageSet> seen = new ArrayList<>();
     private final List<StageSet> atSolutions = new ArrayList<>();
     private Optional<StageSet> kept = Optional.empty();
-    private double annulusShift;
 
     /**
      * @param id pump
@@ -57,9 +56,9 @@ public final class MachineChoices {
      * @return the pump as it is held
      */
     public PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
-        pumpsAgain.put(id, () -> design.settled() ? design : chosen(id, design, choice));
-        PumpDesign held = pumps.get(id);
-        return held == null ? pumps.merge(id, pumpsAgain.get(id).get(), (a, b) -> b) : held;
+        Supplier<PumpDesign> again = () -> design.settled() ? design : chosen(id, design, choice);
+        pumpsAgain.put(id, again);
+        return pumps.computeIfAbsent(id, i -> again.get());
     }
 
     private PumpDesign chosen(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
@@ -74,11 +73,11 @@ public final class MachineChoices {
 
     /** As {@link #settle}, for a turbine. */
     public TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
-        turbinesAgain.put(id, () -> kept.map(k -> k.turbines().get(id))
+        Supplier<TurbineDesign> again = () -> kept.map(k -> k.turbines().get(id))
                 .map(k -> design.withStages(k.type(), k.stages().orElseThrow()))
-                .orElseGet(() -> choice.apply(design)));
-        TurbineDesign held = turbines.get(id);
-        return held == null ? turbines.merge(id, turbinesAgain.get(id).get(), (a, b) -> b) : held;
+                .orElseGet(() -> choice.apply(design));
+        turbinesAgain.put(id, again);
+        return turbines.computeIfAbsent(id, i -> again.get());
     }
 
     /**
@@ -101,12 +100,6 @@ public final class MachineChoices {
     }
 
     // ---- renewed between the rounds
-
-    /** Forgets kinds and stages that are held: the next pass chooses anew what is not to be kept. */
-    public void forget() {
-        pumps.clear();
-        turbines.clear();
-    }
 
     /**
      * Chooses kinds and stages anew from what the machines did in the last pass.
@@ -138,9 +131,12 @@ public final class MachineChoices {
     private void keepFewestOfTurns(StageSet before, StageSet now) {
         for (int i = 0; i < atSolutions.size(); i++) {
             if (atSolutions.get(i).sameAs(now)) {
-                keepStages(atSolutions.subList(i, atSolutions.size()).stream()
+                StageSet fewest = atSolutions.subList(i, atSolutions.size()).stream()
                         .min(FEWEST)
-                        .orElse(before));
+                        .orElse(before);
+                pumps.putAll(fewest.pumps());
+                turbines.putAll(fewest.turbines());
+                keepStages(fewest);
                 return;
             }
         }
@@ -152,12 +148,15 @@ public final class MachineChoices {
      * @return by how much a shaft's speed moves with them, at most (-)
      */
     public double renewAnnuli() {
-        annulusShift = 0;
-        annuliAgain.forEach(this::renew);
-        return annulusShift;
+        double most = 0;
+        for (Map.Entry<TurbinePlace, Supplier<SpeedLimit>> annulus : annuliAgain.entrySet()) {
+            most = Math.max(most, renewed(annulus.getKey(), annulus.getValue()));
+        }
+        return most;
     }
 
-    private void renew(TurbinePlace place, Supplier<SpeedLimit> again) {
+    /** By how much the shaft of a turbine whose annulus is renewed moves with it (-). */
+    private double renewed(TurbinePlace place, Supplier<SpeedLimit> again) {
         double speed = speeds.get(place);
         double used = Math.log(annuli.get(place).speed());
         SpeedLimit found = bounded(again.get(), speed);
@@ -170,13 +169,11 @@ public final class MachineChoices {
         }
         annuli.put(place, found.at(Math.exp(next)));
         double share = Math.min(1, Math.pow(speed / Math.exp(used), ORDER_OF_LIMITS));
-        annulusShift = Math.max(annulusShift, share * Math.abs(asked - used));
+        return share * Math.abs(asked - used);
     }
 
-    /** Takes over the choices of an earlier balance of the same arrangement. */
+    /** Begins with the annuli of an earlier balance of the same arrangement; kinds and stages are chosen anew. */
     public void adopt(MachineChoices earlier) {
-        pumps.putAll(earlier.pumps);
-        turbines.putAll(earlier.turbines);
         annuli.putAll(earlier.annuli);
     }
 
@@ -197,10 +194,8 @@ public final class MachineChoices {
         return List.copyOf(seen);
     }
 
-    /** From now on machines have these kinds and stages. */
+    /** Machines that are chosen from now on have these kinds and stages. */
     public void keepStages(StageSet stages) {
-        pumps.putAll(stages.pumps());
-        turbines.putAll(stages.turbines());
         kept = Optional.of(stages);
     }
 }

@@ -224,7 +224,6 @@ public final class Balancer {
 
     private static void choose(
             BalanceModels balanceModels, CarriedValues assumed, List<Unknown> unknowns, List<Double> values) {
-        balanceModels.choices().forget();
         try {
             passed(balanceModels, assumed, unknowns, values);
         } catch (PenstockException e) {
