@@ -21,6 +21,8 @@ public record FeedInputs(Side side) {
 
     private static final Range LOSSES = Range.of(0, 1);
     private static final double MAIN_VALVE = 0.03;
+    private static final double LINE = 0.02;
+    private static final double DUCTS = 0.20;
 
     /**
      * Calibration orifice over chamber pressure (-). Valve and orifice together, 0.18, lie between the two schedules that are published: the
@@ -33,12 +35,12 @@ public record FeedInputs(Side side) {
      * Lines of a propellant that cools a jacket over chamber pressure (-): what seven built engines lose beyond injector, valve, orifice and the
      * jacket itself has its median here (decision 0214, with each left out).
      */
-    private static final Usual<Double> DUCTED = Usual.between(0.05, 0.20, 0.45, Usual.COMMON)
+    private static final Usual<Double> DUCTED = Usual.between(0.05, DUCTS, 0.45, Usual.COMMON)
             .because(
                     "of chamber pressure: ducts to and from the jacket and its manifolds; the middle of built engines");
 
     private static final Usual<Double> PLAIN =
-            Usual.between(0.01, 0.02, 0.04, Usual.COMMON).because("of chamber pressure");
+            Usual.between(0.01, LINE, 0.04, Usual.COMMON).because("of chamber pressure");
     private static final Usual<Double> GEAR = Usual.common(0.96).because("gear");
 
     /** Main valves of 2 to 5 % and orifices from hardly any to a quarter of the chamber pressure: built oxidizer sides (decision 0214). */
@@ -92,7 +94,8 @@ public record FeedInputs(Side side) {
                         side.key() + "_discharge_loss",
                         LOSSES,
                         "Pressure lost in lines and ducts behind the pump over chamber pressure, " + side.key())
-                .follows("2 % of chamber pressure, and 20 % where this propellant cools a jacket on its way");
+                .follows(percent(LINE) + " of chamber pressure, and " + percent(DUCTS)
+                        + " where this propellant cools a jacket on its way");
     }
 
     /**
@@ -108,8 +111,8 @@ public record FeedInputs(Side side) {
                         side.key() + "_valve_loss",
                         LOSSES,
                         "Pressure lost in valves and trim over chamber pressure, " + side.key())
-                .follows(
-                        "main valve 3 % of chamber pressure, and 15 % for the orifice that trims flow and mixture ratio")
+                .follows("main valve " + percent(MAIN_VALVE) + " of chamber pressure, and " + percent(TRIM)
+                        + " for the orifice that trims flow and mixture ratio")
                 .scatter(VALVES);
     }
 
@@ -121,12 +124,17 @@ public record FeedInputs(Side side) {
         return trimmed
                 ? Usual.of(
                         MAIN_VALVE + TRIM,
-                        "of chamber pressure: main valve 3 %, calibration orifice that trims flow and mixture ratio 15 %",
+                        "of chamber pressure: main valve " + percent(MAIN_VALVE)
+                                + ", calibration orifice that trims flow and mixture ratio " + percent(TRIM),
                         Usual.COMMON)
                 : Usual.of(
                         MAIN_VALVE,
                         "of chamber pressure, main valve only: the flows are trimmed in the other propellant",
                         Usual.COMMON);
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
     }
 
     public Input<Double> injectorLoss() {

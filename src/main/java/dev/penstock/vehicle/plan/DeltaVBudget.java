@@ -17,11 +17,18 @@ public record DeltaVBudget(List<Term> terms) {
     public static final ModelCard SHARE_KEPT = ModelCard.definition(
             "vehicle.reserve", "Share of the budget kept back", "x Σ Δv", "everywhere", "exact within its assumptions");
 
+    /** Usual gravity loss (m/s): common practice, no source. */
+    public static final int USUAL_GRAVITY_LOSS = 1300;
+
+    /** Usual loss by drag, by steering, and by back pressure, each (m/s): common practice, no source. */
+    public static final int USUAL_OTHER_LOSS = 100;
+
     /** What a loss of the ascent is, where neither figures nor a flight are there. */
     public static final ModelCard USUAL_LOSSES = new ModelCard(
             "vehicle.usual-losses",
             "Usual losses of an ascent",
-            "Δv = f × 1300 m/s of gravity, 100 m/s each of drag, steering and back-pressure",
+            "Δv = f × " + USUAL_GRAVITY_LOSS + " m/s of gravity, " + USUAL_OTHER_LOSS
+                    + " m/s each of drag, steering and back-pressure",
             "two stages to a low orbit",
             "a third either way, drag by more than half",
             List.of("common practice, no source"));

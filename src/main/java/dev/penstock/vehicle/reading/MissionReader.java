@@ -252,10 +252,10 @@ final class MissionReader {
                             factor(kind).key()));
         }
         if (orbit && losses.keys().isEmpty()) {
-            usual(Kind.LOSS, "gravity loss", 1300 * others);
-            usual(Kind.DRAG_LOSS, "drag loss", 100 * drag);
-            usual(Kind.LOSS, "steering loss", 100 * others);
-            usual(Kind.LOSS, "back-pressure loss", 100 * others);
+            usual(Kind.LOSS, "gravity loss", DeltaVBudget.USUAL_GRAVITY_LOSS * others);
+            usual(Kind.DRAG_LOSS, "drag loss", DeltaVBudget.USUAL_OTHER_LOSS * drag);
+            usual(Kind.LOSS, "steering loss", DeltaVBudget.USUAL_OTHER_LOSS * others);
+            usual(Kind.LOSS, "back-pressure loss", DeltaVBudget.USUAL_OTHER_LOSS * others);
             double together = terms.stream()
                     .filter(term -> term.kind() == Kind.LOSS || term.kind() == Kind.DRAG_LOSS)
                     .mapToDouble(DeltaVBudget.Term::value)
