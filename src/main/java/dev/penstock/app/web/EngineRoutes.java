@@ -169,8 +169,9 @@ final class EngineRoutes {
         Concept concept = concept(question);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = workers.ask(asker, study -> engine(question, concept, study));
-        if (!wanted(body).isEmpty()) {
-            drawAhead(question, engine, asker, wanted(body));
+        List<Integer> wanted = wanted(body);
+        if (!wanted.isEmpty()) {
+            drawAhead(question, engine, asker, wanted);
         }
         Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
         map.put("inputs", inputs(question, concept));

@@ -7,7 +7,7 @@ import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
-const edit = editing(state, balance, (file, changes) => { byId("file").value = file; open(file, changes); });
+const edit = editing(state, balance, open);
 const question = edit.question;
 /** The inputs that move an engine most, as far as its cycle has them; eight are shown. */
 const MOST = ["engine.chamber_pressure", "engine.thrust_vacuum", "engine.thrust_sea_level", "propellants.mixture_ratio", "nozzle.area_ratio",
@@ -420,16 +420,8 @@ async function save(as, version) {
     edit.address();
     await balanced;
   } catch (error) {
-    notSaved(error, as, { save, open: theirs, place: (name) => place("", name) });
+    notSaved(error, as, { save, open: edit.theirs, place: (name) => place("", name) });
   }
-}
-
-/** Goes on from what somebody else wrote; one step back are the values of this page. */
-async function theirs(name) {
-  const mine = state.changes;
-  await open(name);
-  state.past = [mine];
-  buttons();
 }
 
 function saveAs() {

@@ -24,7 +24,9 @@ const TERMS = "th, dt, .field label";
 
 try {
   const text = await (await fetch("/glossary.txt")).text();
-  terms = text.trim().split("\n").map((line) => line.split(/: (.*)/).slice(0, 2)).map(([term, said]) => [term.replaceAll("-", " "), said]).sort((a, b) => b[0].length - a[0].length);
+  terms = text.trim().split("\n")
+    .map((line) => line.split(/: (.*)/)).map(([term, about]) => [term.replaceAll("-", " "), about])
+    .sort((a, b) => b[0].length - a[0].length);
   document.querySelectorAll(TERMS).forEach(explain);
   new MutationObserver((changes) => {
     for (const added of changes.flatMap((c) => [...c.addedNodes]).filter((n) => n.nodeType === 1)) {

@@ -212,15 +212,21 @@ export function editing(state, again, open) {
   function change(key, value, file, moves = false) {
     const next = changed(state.changes, key, value, file);
     if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
-      if (!moves || moving !== key) {
-        state.past.push(state.changes);
-        state.step = true;
-      }
+      const goesOn = moves && moving === key;
       moving = moves ? key : "";
-      state.future = [];
-      state.changes = next;
-      again();
+      take(next, !goesOn);
     }
+  }
+
+  /** Goes on to other changes, as a step or as more of the last one. */
+  function take(next, asStep = true) {
+    if (asStep) {
+      state.past.push(state.changes);
+      state.step = true;
+    }
+    state.future = [];
+    state.changes = next;
+    again();
   }
 
   /** What is under change, as requests carry it. */
@@ -238,21 +244,13 @@ export function editing(state, again, open) {
       next[key] = value;
     }
     moving = "";
-    state.past.push(state.changes);
-    state.future = [];
-    state.changes = next;
-    state.step = true;
-    again();
+    take(next);
   }
 
   /** Takes all changes back, as one step. */
   function reset() {
     moving = "";
-    state.past.push(state.changes);
-    state.future = [];
-    state.changes = {};
-    state.step = true;
-    again();
+    take({});
   }
 
   /** One step from one pile of states to the other. */
@@ -297,6 +295,7 @@ export function editing(state, again, open) {
     const [file, changes] = [new URLSearchParams(location.search).get("file"), addressed()];
     const at = (pile) => JSON.stringify(pile?.at(-1)) === JSON.stringify(changes);
     if (file && file !== state.file) {
+      byId("file").value = file;
       open(file, changes);
     } else if (JSON.stringify(changes) !== JSON.stringify(state.changes)) {
       const [from, to] = at(state.future) ? [state.future, state.past] : at(state.past) ? [state.past, state.future ??= []] : [[], state.past];
@@ -316,13 +315,21 @@ export function editing(state, again, open) {
       e.preventDefault();
     }
   });
+  /** Goes on from what somebody else wrote; one step back are the values of this page. */
+  async function theirs(name) {
+    const mine = state.changes;
+    await open(name);
+    state.past = [mine];
+    buttons();
+  }
+
   /** The address holds what is under change; each step is one of the browser's way back. */
   function addressNow() {
     address(state.file, state.changes, state.step);
     state.step = false;
   }
 
-  return { change, set, buttons, question, address: addressNow, moves: () => moving !== "" };
+  return { change, set, theirs, buttons, question, address: addressNow, moves: () => moving !== "" };
 }
 
 /** Has a report made, in the form that is chosen, and downloads it. */

@@ -8,7 +8,7 @@ import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
-const edit = editing(state, size, (file, changes) => { byId("file").value = file; open(file, changes); });
+const edit = editing(state, size, open);
 const question = edit.question;
 const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
@@ -106,14 +106,6 @@ async function fly() {
   }
 }
 
-/** Goes on from what somebody else wrote; one step back are the values of this page. */
-async function theirs(name) {
-  const mine = state.changes;
-  await open(name);
-  state.past = [mine];
-  buttons();
-}
-
 async function save(as, version) {
   calm();
   try {
@@ -125,7 +117,7 @@ async function save(as, version) {
     byId("file").value = saved.file;
     await size();
   } catch (error) {
-    notSaved(error, as, { save, open: theirs, place });
+    notSaved(error, as, { save, open: edit.theirs, place });
   }
 }
 
