@@ -2,7 +2,6 @@ package dev.penstock.study;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.Merit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
@@ -224,9 +223,8 @@ public final class VehicleRuns {
      * @throws InvalidInput if what it says of a vehicle cannot be used
      */
     public Optional<Merit> leastStartMass(Concept concept) {
-        ConceptDocument document = concept.document();
         return engines.vehicles()
-                .readConcept(document.file(), document.text(), document.changes())
+                .of(concept)
                 .map(plan -> new Merit("start mass over payload", "", true, balance -> {
                     VehicleSizing sizing = size(plan, balance);
                     return sizing.startMass() / sizing.payload();

@@ -1,6 +1,5 @@
 package dev.penstock.app.console;
 
-import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.files.FileNames;
@@ -128,10 +127,7 @@ public final class ConceptReports {
     }
 
     private Optional<VehicleSizing> vehicle(EngineBalance balance) {
-        ConceptDocument document = balance.concept().document();
-        return new VehicleReader(session.fluids())
-                .readConcept(document.file(), document.text(), document.changes())
-                .map(plan -> VehicleRuns.size(plan, balance));
+        return new VehicleReader(session.fluids()).of(balance.concept()).map(plan -> VehicleRuns.size(plan, balance));
     }
 
     private ConceptPage page(EngineBalance balance, FeedAnswer feed) {
