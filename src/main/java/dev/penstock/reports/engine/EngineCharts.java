@@ -107,11 +107,15 @@ public final class EngineCharts {
                         + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas"
                         + (engine.hasPressurant() ? ", teal pressurant" : "")
                         + (diluted() ? ", indigo the third fluid" : "")
-                        + (balance.shafts().isEmpty() ? "." : "; a dotted line is a shaft or a gear.")
+                        + (balance.shafts().isEmpty() ? "." : "; a dotted line is " + dotted() + ".")
                         + (engine.hasLiquidDrawnOff()
                                 ? " Liquid that turns a boost pump passes its main pump twice; its plates have no number."
                                 : ""),
                 true);
+    }
+
+    private String dotted() {
+        return balance.electric().isPresent() ? "a shaft, a gear or a cable" : "a shaft or a gear";
     }
 
     private boolean diluted() {
