@@ -17,7 +17,6 @@ import java.util.function.DoubleFunction;
  */
 public record Notation(String siUnit, String metric, DoubleFunction<String> writer) {
 
-    /** Significant digits in units that no notation is declared in (-). */
     /** Powers of ten of the decimals that most numbers are written with. */
     private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
 
@@ -26,6 +25,7 @@ public record Notation(String siUnit, String metric, DoubleFunction<String> writ
 
     private static final double TIE = 1e-6;
 
+    /** Significant digits in units that no notation is declared in (-). */
     private static final int DIGITS = 4;
 
     /** Pressure in bar, to the digits that its size deserves. */

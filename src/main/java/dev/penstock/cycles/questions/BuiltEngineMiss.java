@@ -20,8 +20,8 @@ import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
  * </pre>
  * t is the 95th percentile of Student's distribution with as many degrees of freedom as there are figures, z95 the normal one: so few
  * figures tell their own spread only so well.
- * Declared here for each quantity; a judgement of claims has an error of its own, of other engines and whole figures
- * ({@code claims.likelihood.ModelError}). Where engines of one kind of fuel miss by more than the others together, they have a miss of their
+ * Declared here for each quantity; a judgement of claims has errors of its own for impulses, of other engines and whole figures
+ * ({@code claims.likelihood.ModelError}), and this one for dry masses. Where engines of one kind of fuel miss by more than the others together, they have a miss of their
  * own: what a family has in common is not averaged away.
  *
  * @param quantity what it is a miss of
