@@ -1,12 +1,13 @@
 #!/usr/bin/env python3
-"""How long an edit on the local page takes until its figures, and all drawings in view, are on the screen.
+"""How long an edit on the local page takes until its figures, and all figures and drawings in view, are on the screen.
 
     ./penstock serve --port 8123        (in another terminal; it prints the address with its token)
     python3 src/bench/page_edits.py "http://127.0.0.1:8123/?token=..." [--edits 30] [concept ...]
 
 Drives Chromium through chromedriver (Debian's chromium and chromium-driver), 1280 by 900 pixels. Each edit sets another chamber
 pressure, within 2 % of the file's, so that nothing is answered from memory. Times are the page's own marks, from the change of the
-field to the frame after figures and drawings stand in the page; the second row scrolls to the charts first, so that these count too.
+field to the frame after all that is in view stands in the page: at its top figures alone, then with the diagram in view, and with
+the charts in view.
 The load of the machine is printed beside them: on a busy machine they say little.
 """
 import argparse
@@ -87,14 +88,18 @@ def until(browser, condition, seconds=60):
         time.sleep(0.1)
 
 
-def measure(browser, base, concept, edits, charts):
+PLACES = {"top of the page": None, "diagram in view": "flow", "charts in view": "charts"}
+
+
+def measure(browser, base, concept, edits, place):
     browser.go(base + "/?file=" + concept + ".toml")
     until(browser, "document.querySelectorAll('#charts svg').length > 0")
     unit = browser.run("return document.getElementById('in-engine-chamber_pressure').value", wait=False).split()
-    if charts:
-        browser.run("document.getElementById('charts').scrollIntoView()", wait=False)
+    drawn = PLACES[place]
+    if drawn:
+        browser.run("document.getElementById('" + drawn + "').scrollIntoView()", wait=False)
         time.sleep(0.5)
-    wanted = ["penstock-figures", "penstock-charts" if charts else "penstock-flow"]
+    wanted = ["penstock-figures"] + (["penstock-" + drawn] if drawn else [])
     times = []
     for i in range(edits + 3):
         value = float(unit[0]) * (1 + 0.02 * (i + 1) / (edits + 3))
@@ -105,8 +110,8 @@ def measure(browser, base, concept, edits, charts):
         time.sleep(0.6)
     own = times[3:]
     figures, all_drawn = ([t[k] for t in own] for k in (0, 1))
-    print("%-8s %-18s figures: median %4.0f, worst %4.0f ms; with drawings in view: median %4.0f, worst %4.0f ms; load %.1f" % (
-        concept, "charts in view" if charts else "top of the page", statistics.median(figures), max(figures),
+    print("%-8s %-18s figures: median %4.0f, worst %4.0f ms; all in view: median %4.0f, worst %4.0f ms; load %.1f" % (
+        concept, place, statistics.median(figures), max(figures),
         statistics.median(all_drawn), max(all_drawn), os.getloadavg()[0]), flush=True)
 
 
@@ -121,8 +126,8 @@ def main():
         browser.go(options.address)
         base = options.address.split("/?")[0]
         for concept in options.concepts:
-            for charts in (False, True):
-                measure(browser, base, concept, options.edits, charts)
+            for place in PLACES:
+                measure(browser, base, concept, options.edits, place)
     finally:
         browser.close()
 

@@ -33,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
 
 /** Opens, reads, balances, reports and saves one concept. The text under change lives in the browser until it is saved. */
 final class EngineRoutes {
@@ -169,12 +170,19 @@ final class EngineRoutes {
         Concept concept = concept(question);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = workers.ask(asker, study -> engine(question, concept, study));
-        List<Integer> wanted = wanted(body);
-        if (!wanted.isEmpty()) {
-            drawAhead(question, engine, asker, wanted);
+        Map<String, Object> map = new LinkedHashMap<>();
+        Runnable figures = () -> {
+            map.putAll(EngineAnswer.of(engine.balance()));
+            map.put("inputs", inputs(question, concept));
+        };
+        Optional<Supplier<Map<String, Object>>> drawings = drawings(question, engine, body);
+        if (drawings.isPresent()) {
+            // Both at once: what is in view comes with the figures.
+            Map<String, Object> drawn = workers.draw(asker, drawings.get(), figures);
+            map.putAll(drawn);
+        } else {
+            figures.run();
         }
-        Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
-        map.put("inputs", inputs(question, concept));
         LocalServer.json(request, map);
     }
 
@@ -183,13 +191,26 @@ final class EngineRoutes {
         return body.decimals("charts").stream().map(Double::intValue).toList();
     }
 
-    /** Charts in view are drawn while the browser is still busy with the figures. */
-    private void drawAhead(Question question, KnownEngine engine, Asker asker, List<Integer> wanted) {
+    /** Draws what is in view, as far as nothing must be balanced for it; none where nothing is. */
+    private Optional<Supplier<Map<String, Object>>> drawings(Question question, KnownEngine engine, RequestBody body) {
+        List<Integer> charts = wanted(body);
         Optional<KnownEngine> before =
                 question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
-        if (question.changes().isEmpty() || before.isPresent()) {
-            workers.drawAhead(asker, () -> engine.charts(before, wanted));
+        boolean comparable = question.changes().isEmpty() || before.isPresent();
+        boolean withCharts = comparable && !charts.isEmpty();
+        if (!body.flag("flow") && !withCharts) {
+            return Optional.empty();
         }
+        return Optional.of(() -> {
+            Map<String, Object> drawn = new LinkedHashMap<>();
+            if (body.flag("flow")) {
+                drawn.putAll(EngineAnswer.flow(engine.balance()));
+            }
+            if (withCharts) {
+                drawn.put("charts", engine.charts(before, charts));
+            }
+            return drawn;
+        });
     }
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */

@@ -119,25 +119,25 @@ final class RequestWorkers implements AutoCloseable {
      * @throws Refusal with status 409 if the page has asked anew meanwhile, 503 if too much waits, 504 if time runs out
      */
     <T> T draw(Asker asker, Supplier<T> work) {
-        UnitSystem units = UnitSystem.chosen();
-        return opened(
-                asker,
-                question -> answerOf(drawing.submit(() -> stoppable(question, () -> units.reading(work))), question));
+        return draw(asker, work, () -> {});
     }
 
     /**
-     * As {@link #draw}, for what will be asked for in a moment: nobody waits for it, and it fails without a word.
+     * As above, beside other work of this thread.
      *
-     * @param asker who will ask
-     * @param work draws, and keeps what is drawn
+     * @param asker who asks
+     * @param work what to do
+     * @param beside what this thread does meanwhile
+     * @param <T> kind of answer
+     * @return the answer of the first
      */
-    void drawAhead(Asker asker, Supplier<?> work) {
+    <T> T draw(Asker asker, Supplier<T> work, Runnable beside) {
         UnitSystem units = UnitSystem.chosen();
-        try {
-            opened(asker, question -> drawing.submit(() -> stoppable(question, () -> units.reading(work))));
-        } catch (Refusal full) {
-            // it is drawn when it is asked for
-        }
+        return opened(asker, question -> {
+            Future<T> answer = drawing.submit(() -> stoppable(question, () -> units.reading(work)));
+            beside.run();
+            return answerOf(answer, question);
+        });
     }
 
     /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */

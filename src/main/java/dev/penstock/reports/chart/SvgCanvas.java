@@ -5,6 +5,8 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -30,6 +32,8 @@ import org.w3c.dom.Element;
 final class SvgCanvas extends SVGGraphics2D {
 
     private static final int DECIMALS = 1;
+    /** How far beyond its clip nobody sees a line (px): half of one, and its cap. */
+    private static final double BEYOND = 1;
     /** Batik breaks lines before the end of each tag. */
     private static final Pattern BREAK_IN_TAG = Pattern.compile("\\n\\s*(?=/?>)");
 
@@ -116,6 +120,49 @@ final class SvgCanvas extends SVGGraphics2D {
     @Override
     public FontMetrics getFontMetrics(Font font) {
         return ruler.getFontMetrics(font);
+    }
+
+    @Override
+    public void draw(Shape shape) {
+        unclipped(getStroke().createStrokedShape(shape).getBounds2D(), () -> super.draw(shape));
+    }
+
+    @Override
+    public void fill(Shape shape) {
+        unclipped(shape.getBounds2D(), () -> super.fill(shape));
+    }
+
+    @Override
+    public void drawString(String text, float x, float y) {
+        Rectangle2D size = getFontMetrics(getFont()).getStringBounds(text, this);
+        size.setRect(size.getX() + x, size.getY() + y, size.getWidth(), size.getHeight());
+        unclipped(size, () -> super.drawString(text, x, y));
+    }
+
+    /** What lies inside the clip is written without it: a browser cuts out every element that names one, by itself. */
+    private void unclipped(Rectangle2D box, Runnable drawn) {
+        Shape clip = getClip();
+        if (clip == null || !inside(box, clip)) {
+            drawn.run();
+            return;
+        }
+        setClip(null);
+        drawn.run();
+        setClip(clip);
+    }
+
+    private static boolean inside(Rectangle2D box, Shape clip) {
+        Rectangle2D edge = clip.getBounds2D();
+        double inner = 0.01;
+        return clip.contains(
+                        edge.getX() + inner,
+                        edge.getY() + inner,
+                        edge.getWidth() - 2 * inner,
+                        edge.getHeight() - 2 * inner)
+                && box.getMinX() > edge.getMinX() - BEYOND
+                && box.getMinY() > edge.getMinY() - BEYOND
+                && box.getMaxX() < edge.getMaxX() + BEYOND
+                && box.getMaxY() < edge.getMaxY() + BEYOND;
     }
 
     /** Several drawings share a page, and with it one space of names. */

@@ -78,15 +78,16 @@ async function balance() {
   const mine = ++number;
   look();
   const asked = JSON.stringify(state.changes);
+  const start = performance.now();
+  const answered = post("/api/balance", question({ page, number: mine, ...inView() }));
   const late = setTimeout(() => byId("results").classList.add("stale"), LATE);
   switched();
   if (state.version) {
     edit.address();
   }
   say("Balancing …");
-  const start = performance.now();
   try {
-    const answer = await post("/api/balance", question({ page, number: mine, charts: edit.moves() ? [] : chartsInView() }));
+    const answer = await answered;
     clearTimeout(late);
     if (mine !== number) {
       return;
@@ -98,6 +99,7 @@ async function balance() {
     state.shown = answer;
     state.shownFor = asked;
     show(answer);
+    took(answer);
     byId("results").classList.remove("stale");
     const note = state.note;
     state.note = "";
@@ -138,26 +140,44 @@ let rest = 0;
 
 /** The figures are on the screen; drawings follow at once, those in view first. Who moves a slider asks for no others until it rests. */
 function drawings() {
-  performance.mark("penstock-figures");
   clearTimeout(rest);
   const mine = number;
   const all = Object.keys(DRAWINGS);
-  const others = async () => {
+  const behind = async () => {
     tablesBehind();
     for (const what of all.filter(() => mine === number)) {
       await drawn(what);
     }
   };
   if (edit.moves()) {
-    rest = setTimeout(others, REST);
+    rest = setTimeout(behind, REST);
   }
-  return Promise.all(all.filter(inSight).map(drawn)).then(() => edit.moves() || whenIdle(others));
+  return Promise.all(all.filter(inSight).map(drawn)).then(() => edit.moves() || whenIdle(behind));
 }
 
 /** Whether a place had drawings in view when the question was asked; one that has none yet counts if it is near. */
 function inSight(what) {
   const own = [...byId(what).children];
   return own.length ? own.some((figure) => glimpse.has(figure)) : seen[what];
+}
+
+/** What is in view comes with the figures. */
+const inView = () => ({ flow: byId("flow").children.length > 0 && inSight("flow"), charts: chartsInView() });
+
+/** Puts the drawings that came with the figures. */
+function took({ flow, charts }) {
+  performance.mark("penstock-figures");
+  if (flow) {
+    drawnFor.flow = number;
+    putFlow(flow);
+    performance.mark("penstock-flow");
+  }
+  if (charts && charts.of === byId("charts").children.length) {
+    drawnFor.charts = number;
+    putCharts(charts);
+    performance.mark("penstock-charts");
+    others(charts);
+  }
 }
 
 /** Places of the charts in view; none where there are no charts yet. */
@@ -172,7 +192,7 @@ async function drawn(what) {
   drawnFor[what] = mine;
   const wanted = () => mine === number;
   try {
-    await DRAWINGS[what]((places) => post("/api/" + what, question({ page, number: mine, charts: places })), wanted);
+    await DRAWINGS[what](wanted);
     if (wanted()) {
       performance.mark("penstock-" + what);
     }
@@ -183,52 +203,69 @@ async function drawn(what) {
   }
 }
 
-async function drawFlow(ask, wanted) {
-  const { flow } = await ask([]);
-  if (!wanted()) {
-    return;
+async function drawFlow(wanted) {
+  const { flow } = await draw("flow");
+  if (wanted()) {
+    putFlow(flow);
   }
-  const diagram = drawing(flow, fileName() + "-flow");
-  byId("flow").replaceChildren(diagram);
+}
+
+function putFlow(flow) {
+  const made = drawing(flow, fileName() + "-flow");
+  const old = byId("flow").firstElementChild;
+  const diagram = old ? exchange(old, made) : made;
+  if (!old) {
+    byId("flow").append(diagram);
+  }
   glimpse.add(diagram);
   markFaults(diagram, state.shown.limits);
   leadToTable(diagram);
 }
 
 /** Charts in view first; the others are asked for when the browser has time for them. */
-async function drawCharts(ask, wanted) {
-  let answer = await ask(chartsInView());
+async function drawCharts(wanted) {
+  let answer = await draw("charts", chartsInView());
   if (answer.places.length < answer.of && answer.of !== byId("charts").children.length && wanted()) {
-    answer = await ask([]);
+    answer = await draw("charts");
   }
   if (!wanted()) {
     return;
   }
   putCharts(answer);
-  const left = [...Array(answer.of).keys()].filter((i) => !answer.places.includes(i));
+  others(answer);
+}
+
+/** Asks for the charts that did not come yet when the browser has time for them. */
+function others({ of, places }) {
+  const mine = number;
+  const wanted = () => mine === number;
+  const left = [...Array(of).keys()].filter((i) => !places.includes(i));
   if (left.length) {
-    whenIdle(() => wanted() && ask(left).then((others) => wanted() && putCharts(others), (error) => wanted() && complain(error)));
+    whenIdle(() => wanted() && draw("charts", left).then((more) => wanted() && putCharts(more), (error) => wanted() && complain(error)));
   }
 }
+
+/** Asks for a drawing of what is shown. */
+const draw = (what, places = []) => post("/api/" + what, question({ page, number, charts: places }));
 
 function putCharts({ of, places, figures: all }) {
   const place = byId("charts");
   const made = all.map((f, i) => drawing(f, fileName() + "-chart-" + (places[i] + 1)));
-  if (places.length === of) {
+  if (place.children.length !== of) {
     place.replaceChildren(...made);
   } else {
-    made.forEach((figure, i) => glimpse.add(exchange(place.children[places[i]], figure)));
+    made.forEach((figure, i) => exchange(place.children[places[i]], figure));
   }
 }
 
 /** What is in view, as it stood when the question was asked: to look while the page is being made anew costs a layout. */
 let glimpse = new Set();
-const inView = (element) => {
+const visible = (element) => {
   const box = element.getBoundingClientRect();
   return box.bottom > 0 && box.top < innerHeight;
 };
 const look = () => {
-  glimpse = new Set(["flow", "tables", "charts"].flatMap((id) => [...byId(id).children]).filter(inView));
+  glimpse = new Set(["flow", "limits", "tables", "charts"].flatMap((id) => [...byId(id).children]).filter(visible));
 };
 
 /**
@@ -241,23 +278,24 @@ function renew(place, all, made) {
   const old = [...place.children];
   const later = old.length === all.length ? all.map((item, i) => i).filter((i) => !glimpse.has(old[i])) : [];
   if (later.length) {
-    all.forEach((item, i) => later.includes(i) || glimpse.add(exchange(old[i], made(item, i))));
+    all.forEach((item, i) => later.includes(i) || exchange(old[i], made(item, i)));
   } else {
     place.replaceChildren(...all.map(made));
   }
   const next = () => {
     if (mine === number && later.length) {
       const i = later.shift();
-      old[i].replaceWith(made(all[i], i));
+      exchange(old[i], made(all[i], i));
       whenIdle(next);
     }
   };
   return next;
 }
 
+/** What is in a place, made anew. The place itself stays: to the browser a new one is out of sight until it has been laid out once. */
 function exchange(old, made) {
-  old.replaceWith(made);
-  return made;
+  old.replaceChildren(...made.childNodes);
+  return old;
 }
 
 /** Longest wait for a quiet moment (ms). */
@@ -278,8 +316,8 @@ const fileName = () => asFileName(state.shown ? state.shown.name : "concept");
 let tablesBehind = () => {};
 
 function show(answer) {
-  byId("title").textContent = answer.name;
-  byId("kind").textContent = answer.kind + (answer.description ? ". " + answer.description : "");
+  write("title", answer.name);
+  write("kind", answer.kind + (answer.description ? ". " + answer.description : ""));
   const verdict = byId("verdict");
   verdict.hidden = false;
   verdict.className = "verdict " + (answer.missed ? "bad" : answer.doubts ? "doubt" : "good");
@@ -289,10 +327,19 @@ function show(answer) {
       "within all " + answer.limits.length + " limits."));
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
-  byId("limits").replaceChildren(table(limits(answer.limits), traced));
-  tablesBehind = renew(byId("tables"), answer.tables, (grid) => table(grid, traced));
+  const grid = (content) => table(content, traced);
+  const limitsBehind = renew(byId("limits"), [limits(answer.limits)], grid);
+  const othersBehind = renew(byId("tables"), answer.tables, grid);
+  tablesBehind = () => { limitsBehind(); othersBehind(); };
   panel.show(answer.inputs, state.changes);
   buttons();
+}
+
+/** What stands there already is left alone. */
+function write(id, text) {
+  if (byId(id).textContent !== text) {
+    byId(id).textContent = text;
+  }
 }
 
 const traced = (text, path) => opener(text, path, question);

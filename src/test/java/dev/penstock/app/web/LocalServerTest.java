@@ -342,6 +342,12 @@ class LocalServerTest {
         HttpResponse<String> figures = served.post("/api/balance", changed);
         assertThat(served.server.balances()).isEqualTo(balances + 1);
         assertThat(figures.body()).doesNotContain("<svg");
+        ObjectNode inView = (ObjectNode) Served.JSON.readTree(changed);
+        inView.put("flow", true).putArray("charts").add(1);
+        JsonNode together = Served.json(served.post("/api/balance", inView.toString()));
+        assertThat(together.at("/flow/svg").asText()).startsWith("<svg");
+        assertThat(together.at("/charts/places")).hasSize(1);
+        assertThat(together.at("/charts/figures/0/svg").asText()).startsWith("<svg");
         assertThat(served.post("/api/flow", changed).body()).contains("<svg");
         assertThat(served.post("/api/charts", changed).body()).contains("<svg");
         served.post("/api/cooling", changed);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Rectangle;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -60,12 +61,24 @@ class SvgCanvasTest {
     }
 
     @Test
-    void coordinatesHaveOneDecimalAndClipsStayWithTheirShapes() {
+    void coordinatesHaveOneDecimalAndClipsStayWithTheShapesThatTheyCut() {
         SvgCanvas canvas = SvgCanvas.of("chart");
         canvas.clip(new Rectangle(1, 2, 30, 40));
-        canvas.fill(new Rectangle2D.Double(1.234, 2, 3, 4));
+        canvas.fill(new Rectangle2D.Double(1.234, 2, 33, 4));
         String svg = canvas.svg("clipped", 100, 100);
         assertThat(svg).contains("x=\"1.2\"").contains("clip-path:url(#chart-");
+    }
+
+    @Test
+    void whatLiesInsideItsClipNamesNone() {
+        SvgCanvas canvas = SvgCanvas.of("chart");
+        canvas.clip(new Rectangle(1, 2, 90, 40));
+        canvas.fill(new Rectangle2D.Double(2, 3, 3, 4));
+        canvas.draw(new Line2D.Double(1, 5, 91, 5));
+        canvas.drawString("inside", 10f, 20f);
+        assertThat(canvas.svg("inside", 100, 100)).doesNotContain("clip-path:");
+        canvas.drawString("outside", 80f, 20f);
+        assertThat(canvas.svg("outside", 100, 100)).containsOnlyOnce("clip-path:");
     }
 
     private static String chart(String id) {
