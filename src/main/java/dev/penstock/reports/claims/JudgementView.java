@@ -121,6 +121,7 @@ public final class JudgementView {
     public static String html(Judgement judgement, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", judgement.name());
+        model.put("estimate", "claims judged");
         model.put("kind", "claims: " + judgement.verdict().key());
         model.put("subtitle", judgement.complete() ? "" : "Stopped: this is the answer of what was done.");
         model.put("sections", sections(judgement));

@@ -229,6 +229,7 @@ public final class OptimumView {
             StudyCase subject, String title, String kind, List<PageSection> sections, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", title);
+        model.put("estimate", "study");
         model.put("kind", kind);
         model.put("subtitle", "");
         model.put("sections", sections);

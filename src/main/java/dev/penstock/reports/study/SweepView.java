@@ -205,6 +205,7 @@ public final class SweepView {
     public String html(Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", sweep.name() + ", swept");
+        model.put("estimate", "engines swept");
         model.put(
                 "kind",
                 String.join(" and ", sweep.axes().stream().map(Axis::path).toList()));
