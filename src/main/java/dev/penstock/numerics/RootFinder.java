@@ -25,8 +25,9 @@ public final class RootFinder {
      * @param value argument at the root
      * @param residual function value there
      * @param evaluations function evaluations used
+     * @param slope of the last secant, for the next search of that kind; that handed in where no two points were tried; NaN by Brent's method
      */
-    public record Root(double value, double residual, int evaluations) {}
+    public record Root(double value, double residual, int evaluations, double slope) {}
 
     /**
      * @param what what is being solved, for messages
@@ -54,7 +55,7 @@ public final class RootFinder {
         BrentSolver solver = new BrentSolver(relativeTolerance, relativeTolerance * scale * 1e-3, 0.0);
         try {
             double root = solver.solve(MAX_EVALUATIONS, guarded::applyAsDouble, low, high);
-            return new Root(root, guarded.applyAsDouble(root), count[0]);
+            return new Root(root, guarded.applyAsDouble(root), count[0], Double.NaN);
         } catch (NoBracketingException e) {
             throw new NotConverged(
                     what,
@@ -100,6 +101,7 @@ public final class RootFinder {
         double last = Double.NaN;
         double lastValue = Double.NaN;
         double width = b - a;
+        double steepness = slope;
         boolean lowAsked = false;
         boolean highAsked = false;
         for (int count = 1; count <= MAX_EVALUATIONS; count++) {
@@ -108,9 +110,11 @@ public final class RootFinder {
                 throw new NotConverged(
                         what, count, Double.POSITIVE_INFINITY, "the function is " + value + " at " + text(x));
             }
+            double secant = (value - lastValue) / (x - last);
+            steepness = secant > 0 ? secant : steepness;
             boolean beyond = x == high && value <= 0 || x == low && value >= 0;
             if (value == 0 || beyond) {
-                return new Root(x, value, count);
+                return new Root(x, value, count, steepness);
             }
             lowAsked |= x == low;
             highAsked |= x == high;
@@ -119,7 +123,6 @@ public final class RootFinder {
             } else {
                 b = x;
             }
-            double secant = (value - lastValue) / (x - last);
             double step = secant > 0 ? -value / secant : -value / slope;
             if (secant <= 0) {
                 // a plateau: ever longer steps cross it
@@ -128,7 +131,7 @@ public final class RootFinder {
             double next = x + step;
             boolean small = Math.abs(next - x) <= tolerance;
             if (small && Math.abs(x - last) <= SMALL_BEFORE * tolerance || b - a <= tolerance) {
-                return new Root(x, value, count);
+                return new Root(x, value, count, steepness);
             }
             if (small) {
                 // one small step may come of a jump between the last two points

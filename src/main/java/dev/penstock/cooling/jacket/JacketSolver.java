@@ -13,6 +13,7 @@ import dev.penstock.cooling.march.ChannelGrid;
 import dev.penstock.cooling.march.ChannelSizing;
 import dev.penstock.cooling.march.JacketMarch;
 import dev.penstock.cooling.march.JacketRun;
+import dev.penstock.cooling.march.SizingStart;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.errors.FailureSubject;
@@ -80,16 +81,28 @@ public final class JacketSolver {
     }
 
     /**
+     * A case with every channel size given.
+     *
+     * @param question the case
+     * @param start where the sizing of a neighbouring case may begin; empty if the sizes were given
+     */
+    public record Sized(JacketCase question, Optional<SizingStart> start) {}
+
+    /**
      * Chooses the channels of a case whose design leaves them open, so that a cycle may hold them while it iterates.
      *
      * @param question case
      * @return the case with every channel size given; the same case if they were given already
      */
     public JacketCase sized(JacketCase question) {
-        if (!question.design().channels().open()) {
-            return question;
-        }
-        return sized(question, ChannelRule.of(question));
+        return sized(question, Optional.empty()).question();
+    }
+
+    /** As {@link #sized(JacketCase)}, from where a neighbouring case was left. */
+    public Sized sized(JacketCase question, Optional<SizingStart> near) {
+        return question.design().channels().open()
+                ? sized(question, ChannelRule.of(question), near)
+                : new Sized(question, Optional.empty());
     }
 
     /**
@@ -111,13 +124,17 @@ public final class JacketSolver {
         return question.withDesign(question.design().withCoolantSide(named));
     }
 
-    /** As {@link #sized(JacketCase)}, with another shape of channels. */
+    /** An open case with its channels sized to another rule for their shape. */
     public JacketCase sized(JacketCase open, ChannelRule rule) {
+        return sized(open, rule, Optional.empty()).question();
+    }
+
+    private Sized sized(JacketCase open, ChannelRule rule, Optional<SizingStart> near) {
         JacketCase question = JacketEnd.stated(open, walls);
         WallMaterial material = walls.material(question.design().wall().material());
-        ChannelLayout layout =
-                ChannelSizing.size(question, material, models, rule).layout();
-        return question.withDesign(question.design().withChannels(layout));
+        ChannelSizing.Sized chosen = ChannelSizing.size(question, material, models, rule, near);
+        return new Sized(
+                question.withDesign(question.design().withChannels(chosen.layout())), Optional.of(chosen.start()));
     }
 
     /**

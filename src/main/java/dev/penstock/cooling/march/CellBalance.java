@@ -13,7 +13,7 @@ import dev.penstock.cooling.coolant.CurvedChannel;
  * </pre>
  * The hotter the surface, the less the gas gives and the more the coolant takes, so r falls from above zero at the coolant's
  * temperature to below zero at the gas's: a root lies between, however steeply boiling, drying out or a pseudo-critical
- * point make the coolant answer. Secant steps held inside that bracket; at each, density and
+ * point make the coolant answer. Secant steps held inside that bracket, halved where neither it nor the residual shrinks; at each, density and
  * pressure are settled by substitution, the better the smaller the step. Where properties have a small step just at the root
  * there is none: the cell then stands at the step. Solves one cell, from what the cells before it hand on; not thread-safe.
  */
@@ -24,6 +24,9 @@ final class CellBalance {
     private static final int MOST_SUBSTITUTIONS = 60;
     private static final int MOST_RETREATS = 12;
     private static final int STEPS_PER_HALVING = 4;
+    /** Residual over that four steps before that is no stall, whatever the bracket does (-). */
+    private static final double LEAST_PROGRESS = 0.01;
+
     private static final double TOLERANCE = 1e-9;
     private static final double NARROWEST = 1e-14;
     private static final double SETTLED = 1e-8;
@@ -36,6 +39,7 @@ final class CellBalance {
     private final CoolantProperties properties;
     private final WallBalance wall;
     private final CoolantPoint before;
+    private final Steepness steepness;
 
     private final double floor;
     private final double length;
@@ -48,6 +52,18 @@ final class CellBalance {
     private final double bend;
 
     private final double massFlux;
+
+    /** How much steeper the residual was in the cell before than its own formula, which knows no change of properties, says (-). */
+    static final class Steepness {
+
+        private static final double MOST = 3;
+
+        private double ratio = 1;
+
+        private void seen(double found) {
+            ratio = found > 1 / MOST && found < MOST ? found : 1;
+        }
+    }
 
     private JacketMarch.Outcome outcome = JacketMarch.Outcome.UNSETTLED;
 
@@ -73,6 +89,7 @@ final class CellBalance {
         this.properties = march.properties;
         this.wall = march.wall;
         this.before = before;
+        this.steepness = march.steepness;
         this.floor = leg.lowestPressure();
         this.length = march.grid.way(cell);
         this.half = 0.5 * march.grid.area[cell] * leg.areaPerFlow();
@@ -130,6 +147,7 @@ final class CellBalance {
         double last = Double.NaN;
         double lastResidual = Double.NaN;
         double width = high - low;
+        double checked = Double.POSITIVE_INFINITY;
         double allowedDrift = FIRST_DRIFT;
         int retreats = 0;
         for (int i = 0; i < MOST_EVALUATIONS; i++) {
@@ -145,7 +163,11 @@ final class CellBalance {
                 continue;
             }
             double residual = wall.residual(curvature);
-            double slope = Double.isNaN(last) || guess == last ? -slope() : (residual - lastResidual) / (guess - last);
+            boolean alone = Double.isNaN(last) || guess == last;
+            double slope = alone ? -slope() * steepness.ratio : (residual - lastResidual) / (guess - last);
+            if (i == 1 && !alone) {
+                steepness.seen(slope / -slope());
+            }
             double next = slope < 0 ? guess - residual / slope : Double.NaN;
             boolean here = Math.abs(next - guess) <= TOLERANCE * guess;
             if (here && drift <= SETTLED) {
@@ -164,8 +186,9 @@ final class CellBalance {
             last = guess;
             lastResidual = residual;
             boolean check = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1;
-            boolean stalls = check && high - low > 0.5 * width;
+            boolean stalls = check && high - low > 0.5 * width && Math.abs(residual) > LEAST_PROGRESS * checked;
             width = check ? high - low : width;
+            checked = check ? Math.abs(residual) : checked;
             guess = here || next > low && next < high && !stalls ? next : 0.5 * (low + high);
             allowedDrift = Math.max(SETTLED, Math.min(FIRST_DRIFT, DRIFT_PER_STEP * Math.abs(guess / last - 1)));
         }

@@ -15,7 +15,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Channels for a concept that does not give them: every channel as tall as a wall of one temperature lets it be
@@ -68,7 +70,7 @@ public final class ChannelSizing {
     private static final double TYPICAL_RISE = 5;
     private static final double WIDENING = 1.5;
     private static final double SAME_PLACE = 1e-6;
-    private static final double TOLERANCE = 1e-5;
+    private static final double TOLERANCE = 1e-8;
 
     private final JacketRun run;
     private final ChannelRule rule;
@@ -80,6 +82,9 @@ public final class ChannelSizing {
     /** What was tried: the steps of the search come back to the ends of each other's ranges. */
     private final Map<Wanted, Tried> tried = new HashMap<>();
 
+    /** Written on from search to search. */
+    private final SizingStart known;
+
     private final boolean passedTwice;
     private final double budget;
 
@@ -87,9 +92,12 @@ public final class ChannelSizing {
 
     private record Tried(ChannelGrid channels, double dropExcess) {}
 
-    private ChannelSizing(JacketRun run, ChannelRule rule) {
+    private ChannelSizing(JacketRun run, ChannelRule rule, Optional<SizingStart> near) {
         this.run = run;
         this.rule = rule;
+        known = near.filter(n -> n.heights().length == run.grid.cells)
+                .map(SizingStart::copy)
+                .orElseGet(() -> SizingStart.nowhere(run.grid.cells));
         JacketGrid grid = run.grid;
         channels = channels(rule.usual());
         passedTwice =
@@ -101,8 +109,14 @@ public final class ChannelSizing {
                         LARGEST_SHARE_OF_INLET * question.inletPressure());
     }
 
-    /** A sized layout and the effort it took. */
-    public record Sized(ChannelLayout layout, int evaluations) {}
+    /**
+     * A sized layout.
+     *
+     * @param layout channels with every size
+     * @param evaluations effort it took
+     * @param start where the sizing of a neighbouring case may begin
+     */
+    public record Sized(ChannelLayout layout, int evaluations, SizingStart start) {}
 
     /**
      * @param question case whose layout is open
@@ -111,36 +125,45 @@ public final class ChannelSizing {
      * @return a layout with every size
      */
     public static Sized size(JacketCase question, WallMaterial material, CoolantModels models) {
-        return size(question, material, models, ChannelRule.of(question));
+        return size(question, material, models, ChannelRule.of(question), Optional.empty());
     }
 
-    /** As above, with another rule for the shape of the channels. */
-    public static Sized size(JacketCase question, WallMaterial material, CoolantModels models, ChannelRule rule) {
+    /** As above, with another rule for the shape of the channels, and from where a neighbouring case was left. */
+    public static Sized size(
+            JacketCase question,
+            WallMaterial material,
+            CoolantModels models,
+            ChannelRule rule,
+            Optional<SizingStart> near) {
         int cells = Math.min(SIZING_CELLS, question.design().cells());
         try (JacketRun run = new JacketRun(question, material, models, cells, true)) {
-            ChannelSizing sizing = new ChannelSizing(run, rule);
+            ChannelSizing sizing = new ChannelSizing(run, rule, near);
             sizing.solve();
-            return new Sized(sizing.layout(), run.evaluations());
+            return new Sized(sizing.layout(), run.evaluations(), sizing.known);
         }
     }
 
     private void solve() {
         double margin = rule.wallMargin();
         ChannelRule.Shape usual = rule.usual();
-        if (dropExcess(margin, usual) <= -Math.log(2)) {
-            // less than half the pressure drop: nothing is asked of the shape
+        double usualSlenderness = Math.log(usual.slenderness());
+        boolean wasTight = known.roots().containsKey(SizingStart.Search.SLENDERNESS)
+                && known.roots().get(SizingStart.Search.SLENDERNESS).value() > usualSlenderness;
+        if (!wasTight && lessThanHalf(margin, usual)) {
             return;
         }
-        double slender = Math.exp(RootFinder.near(
-                        "height over width for half the pressure drop",
-                        s -> -dropExcess(LEAST_MARGIN, usual.slender(Math.exp(s))) - Math.log(2),
-                        Math.log(usual.slenderness()),
-                        Math.log(rule.tightest().slenderness()),
-                        Math.log(usual.slenderness()),
-                        TYPICAL_SLOPE,
-                        TOLERANCE)
-                .value());
-        ChannelRule.Shape roomy = usual.slender(slender);
+        double slender = search(
+                SizingStart.Search.SLENDERNESS,
+                s -> -dropExcess(LEAST_MARGIN, usual.slender(Math.exp(s))) - Math.log(2),
+                usualSlenderness,
+                Math.log(rule.tightest().slenderness()),
+                usualSlenderness,
+                TYPICAL_SLOPE);
+        boolean tight = slender > usualSlenderness;
+        if (wasTight && !tight && lessThanHalf(margin, usual)) {
+            return;
+        }
+        ChannelRule.Shape roomy = tight ? usual.slender(Math.exp(slender)) : usual;
         double wide = dropExcess(margin, roomy);
         if (wide <= 0) {
             return;
@@ -151,38 +174,53 @@ public final class ChannelSizing {
         }
         double best = leastDrop(
                 wide, dropExcess(margin, roomy.towards(rule.tightest(), 0.5)), dropExcess(margin, rule.tightest()));
-        double shape = RootFinder.near(
-                        "shape of channels for the pressure drop",
-                        s -> -dropExcess(margin, roomy.towards(rule.tightest(), s)),
-                        0,
-                        best,
-                        best,
-                        TYPICAL_SLOPE,
-                        TOLERANCE)
-                .value();
+        double shape = search(
+                SizingStart.Search.SHAPE,
+                s -> -dropExcess(margin, roomy.towards(rule.tightest(), s)),
+                0,
+                best,
+                best,
+                TYPICAL_SLOPE);
         ChannelRule.Shape tightest = roomy.towards(rule.tightest(), shape);
         if (shape < best || dropExcess <= 0) {
             return;
         }
-        double coolest = RootFinder.near(
-                        "temperature of the wall for the pressure drop",
-                        m -> dropExcess(m, tightest),
-                        LEAST_MARGIN,
-                        margin,
-                        margin - FIRST_STEP,
-                        TYPICAL_RISE,
-                        TOLERANCE)
-                .value();
+        double coolest = search(
+                SizingStart.Search.WALL_MARGIN,
+                m -> dropExcess(m, tightest),
+                LEAST_MARGIN,
+                margin,
+                margin - FIRST_STEP,
+                TYPICAL_RISE);
         if (coolest <= LEAST_MARGIN && dropExcess > 0) {
-            RootFinder.near(
-                    "height of channels for the pressure drop",
+            search(
+                    SizingStart.Search.MOST_SLENDER,
                     s -> -dropExcess(LEAST_MARGIN, tightest.slender(Math.exp(s))),
                     Math.log(tightest.slenderness()),
                     Math.log(MOST_SLENDER),
                     Math.log(tightest.slenderness()) + FIRST_STEP,
-                    1,
-                    TOLERANCE);
+                    1);
         }
+    }
+
+    /** Less than half the pressure drop: nothing is asked of the shape. */
+    private boolean lessThanHalf(double margin, ChannelRule.Shape usual) {
+        return dropExcess(margin, usual) <= -Math.log(2);
+    }
+
+    /** Root of a rising function, from where the same search ended before, else from a guess. */
+    private double search(
+            SizingStart.Search what,
+            DoubleUnaryOperator function,
+            double low,
+            double high,
+            double guess,
+            double slope) {
+        SizingStart.Root before = known.roots().getOrDefault(what, new SizingStart.Root(guess, slope));
+        RootFinder.Root root =
+                RootFinder.near(what.title, function, low, high, before.value(), before.slope(), TOLERANCE);
+        known.roots().put(what, new SizingStart.Root(root.value(), root.slope()));
+        return root.value();
     }
 
     /** Where between the usual shape (0) and the tightest (1) the drop is least, by a parabola through both and the middle. */
@@ -213,11 +251,12 @@ public final class ChannelSizing {
 
     private void choose(double margin, ChannelRule.Shape shape) {
         JacketGrid grid = run.grid;
-        ChannelGrid before = channels;
         channels = channels(shape);
+        // channels that nothing asks to be cool are as tall as they may be
+        boolean cooled = margin > LEAST_MARGIN;
         double narrowest = Double.POSITIVE_INFINITY;
         for (int c = grid.first; c < grid.cells; c++) {
-            channels.set(grid, c, channels.width[c], before.height[c]);
+            channels.set(grid, c, channels.width[c], cooled ? known.heights()[c] : 0);
             narrowest = Math.min(narrowest, channels.width[c]);
         }
         double[] tallest = new double[grid.cells];
@@ -232,8 +271,14 @@ public final class ChannelSizing {
         double wall = (1 - margin)
                 * run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
         double floor = (1 - margin) * coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
-        DepthMarch.Target target = new DepthMarch.Target(wall, floor, tallest, shortest);
+        DepthMarch.Target target = new DepthMarch.Target(wall, floor, tallest, shortest, cooled ? known.slopes() : new double[grid.cells]);
         run.deepen(channels, target);
+        if (cooled && run.outcome == JacketMarch.Outcome.COMPLETE) {
+            for (int c = grid.first; c < grid.cells; c++) {
+                known.heights()[c] =
+                        channels.height[c] < tallest[c] ? channels.height[c] : Double.POSITIVE_INFINITY;
+            }
+        }
         if (run.outcome == JacketMarch.Outcome.COMPLETE && tie(channels.height, tallest)) {
             if (passedTwice) {
                 run.deepen(channels, target);

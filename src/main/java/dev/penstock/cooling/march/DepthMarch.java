@@ -11,7 +11,7 @@ import dev.penstock.numerics.RootFinder;
  */
 final class DepthMarch extends JacketMarch {
 
-    private static final double TOLERANCE = 1e-6;
+    private static final double TOLERANCE = 1e-8;
     private static final double TYPICAL_SLOPE = 0.4;
     private static final double DOES_NOT_PASS = -1;
     private static final double LARGEST_MACH = 0.28;
@@ -23,8 +23,9 @@ final class DepthMarch extends JacketMarch {
      * @param floor temperature of the channel floor (K)
      * @param tallest largest height of each cell (m)
      * @param shortest smallest height of each cell (m)
+     * @param slopes how the excess of each cell rises with the logarithm of its height (-); 0 where it is not known yet. Written anew
      */
-    record Target(double wall, double floor, double[] tallest, double[] shortest) {}
+    record Target(double wall, double floor, double[] tallest, double[] shortest, double[] slopes) {}
 
     private final Target target;
 
@@ -45,10 +46,9 @@ final class DepthMarch extends JacketMarch {
         double bulk = flow.bulkTemperature;
         double density = flow.bulkDensity;
         double guessed = channels.height[c];
-        CellBalance[] last = new CellBalance[1];
-        channels.set(
-                grid, c, channels.width[c], guessed > 0 ? Math.min(guessed, target.tallest[c]) : target.tallest[c]);
-        last[0] = super.solved(leg, before, c, ratio, guess);
+        double first = guessed > 0 ? Math.min(guessed, target.tallest[c]) : target.tallest[c];
+        channels.set(grid, c, channels.width[c], first);
+        CellBalance cell = super.solved(leg, before, c, ratio, guess);
         if (flow.quality >= 0 && !before.first()) {
             flow.bulkTemperature = bulk;
             flow.bulkDensity = density;
@@ -56,25 +56,30 @@ final class DepthMarch extends JacketMarch {
             return again(leg, before, c, ratio);
         }
         boolean tall = channels.height[c] >= target.tallest[c];
-        if (tall && (last[0].outcome() != Outcome.COMPLETE || excess(last[0]) <= 0)) {
-            return last[0];
+        if (tall && (cell.outcome() != Outcome.COMPLETE || excess(cell) <= 0)) {
+            return cell;
         }
+        CellBalance[] last = {cell};
+        double start = Math.log(first);
         double high = Math.log(target.tallest[c]);
-        double low = Math.min(high, Math.log(target.shortest[c]));
-        RootFinder.near(
-                "height of a channel",
-                height -> {
-                    flow.bulkTemperature = bulk;
-                    flow.bulkDensity = density;
-                    channels.set(grid, c, channels.width[c], Math.exp(height));
-                    last[0] = again(leg, before, c, ratio);
-                    return excess(last[0]);
-                },
-                low,
-                high,
-                guessed > 0 ? Math.log(guessed) : high - 0.5,
-                TYPICAL_SLOPE,
-                TOLERANCE);
+        double slope = target.slopes[c];
+        target.slopes[c] = RootFinder.near(
+                        "height of a channel",
+                        height -> {
+                            if (height != start) {
+                                flow.bulkTemperature = bulk;
+                                flow.bulkDensity = density;
+                                channels.set(grid, c, channels.width[c], Math.exp(height));
+                                last[0] = again(leg, before, c, ratio);
+                            }
+                            return excess(last[0]);
+                        },
+                        Math.min(high, Math.log(target.shortest[c])),
+                        high,
+                        start,
+                        slope > 0 ? slope : TYPICAL_SLOPE,
+                        TOLERANCE)
+                .slope();
         return last[0];
     }
 

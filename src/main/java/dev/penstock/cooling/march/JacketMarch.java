@@ -16,7 +16,7 @@ import java.util.List;
  * </pre>
  * Each cell is solved at its middle, wall and coolant together ({@link CellBalance}); the heat that enters is then added to
  * the coolant as it stands, so heat and enthalpy rise agree to round-off. Every march starts from the surface temperatures of
- * the last one through the same field. Loss coefficients of the manifolds: common practice
+ * the last one through the same field, the first one from those of the cells before. Loss coefficients of the manifolds: common practice
  * for sudden contraction and expansion. Not thread-safe.
  */
 public class JacketMarch {
@@ -66,6 +66,8 @@ public class JacketMarch {
     final WallBalance wall;
     final ChannelFlow flow;
     final boolean curved;
+
+    CellBalance.Steepness steepness = new CellBalance.Steepness();
 
     JacketMarch(
             JacketGrid grid,
@@ -120,8 +122,10 @@ public class JacketMarch {
 
     private End runLeg(Leg leg, LegFlow legFlow, LegField field, End inlet) {
         Cancellation.check();
+        steepness = new CellBalance.Steepness();
         int c = leg.first();
         double shift = 0;
+        double last = Double.NaN;
         double lastDensity = 0;
         try {
             properties.bulk(inlet.pressure, inlet.enthalpy, flow);
@@ -131,7 +135,9 @@ public class JacketMarch {
                 boolean known = before > 0;
                 double denser = known ? field.massFlux[c] / field.velocity[c] : 0;
                 double ratio = denser > 0 && lastDensity > 0 ? denser / lastDensity : 1;
-                CellBalance cell = solved(legFlow, point, c, ratio, known ? before + shift : wall.surfaceTemperature);
+                double here = wall.surfaceTemperature;
+                double onward = Double.isNaN(last) ? here : 2 * here - last;
+                CellBalance cell = solved(legFlow, point, c, ratio, known ? before + shift : onward);
                 Outcome how = cell.outcome();
                 lastDensity = denser;
                 if (how == Outcome.COMPLETE && !(wall.floorTemperature > 0)) {
@@ -142,6 +148,7 @@ public class JacketMarch {
                 }
                 point = cell.after();
                 shift = wall.surfaceTemperature - before;
+                last = c == leg.first() ? Double.NaN : here;
                 field.store(c, wall, flow, point);
             }
             return point.outletPressure() > legFlow.lowestPressure()

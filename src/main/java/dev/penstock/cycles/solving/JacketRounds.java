@@ -13,6 +13,7 @@ import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasProfiles;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.march.SizingStart;
 import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CoolingCircuit;
@@ -54,6 +55,12 @@ final class JacketRounds {
      */
     private static final double SIZED = 1e-7;
 
+    /**
+     * Sizings begin where one has ended whose numbers differ by less (-). That one stays: sizings that begin at the same place are
+     * the same function of what they are asked, whatever error they leave, and the rounds settle.
+     */
+    private static final double NEAR = 1e-4;
+
     /** Solutions of the jacket that size its channels at most; later ones keep them. */
     private static final int SIZING_SOLUTIONS = 10;
 
@@ -66,18 +73,31 @@ final class JacketRounds {
      * @param found jacket of the last round, with what it was asked
      * @param built channels of an engine that is built; empty if they are to be sized
      * @param sizedFor what the coolant and the chamber brought when the channels of the last round were sized
+     * @param start where sizings begin
      * @param solutions jackets solved
      */
-    record Known(Optional<Found> found, Optional<ChannelLayout> built, Optional<List<Double>> sizedFor, int solutions) {
+    record Known(
+            Optional<Found> found,
+            Optional<ChannelLayout> built,
+            Optional<List<Double>> sizedFor,
+            Optional<Start> start,
+            int solutions) {
+
 
         static final Known NOTHING = withChannels(Optional.empty());
 
         static Known withChannels(Optional<ChannelLayout> built) {
-            return new Known(Optional.empty(), built, Optional.empty(), 0);
+            return new Known(Optional.empty(), built, Optional.empty(), Optional.empty(), 0);
         }
 
-        private Known with(Found jacket, boolean kept) {
-            return new Known(Optional.of(jacket), built, kept ? sizedFor : Optional.of(jacket.inputs), solutions + 1);
+        private Known with(Found jacket, boolean kept, Optional<SizingStart> ended) {
+            boolean near = start.isPresent() && !Surroundings.moved(jacket.inputs, start.get().inputs, NEAR);
+            return new Known(
+                    Optional.of(jacket),
+                    built,
+                    kept ? sizedFor : Optional.of(jacket.inputs),
+                    near ? start : ended.map(e -> new Start(jacket.inputs, e)),
+                    solutions + 1);
         }
 
         /** Channels that a round with these numbers keeps. */
@@ -89,6 +109,9 @@ final class JacketRounds {
                     : found.map(f -> f.question.design().channels());
         }
     }
+
+    /** Where sizings begin, and the numbers that it was found with. */
+    record Start(List<Double> inputs, SizingStart sizing) {}
 
     /** A jacket, the numbers that it was computed from, the chamber it cools, and the question as it was put. */
     record Found(List<Double> inputs, ChamberPerformance chamber, JacketCase question, JacketLoad load) {}
@@ -231,9 +254,9 @@ final class JacketRounds {
                 film,
                 exhaust(sheet));
         Optional<ChannelLayout> kept = known.kept(inputs);
-        JacketCase question = withChannels(kept, withCorrelation(known, asked));
-        JacketLoad load = balanceModels.jackets().load(question);
-        return known.with(new Found(inputs, chamber, question, load), kept.isPresent());
+        JacketSolver.Sized sized = withChannels(kept, withCorrelation(known, asked), known.start.map(Start::sizing));
+        JacketLoad load = balanceModels.jackets().load(sized.question());
+        return known.with(new Found(inputs, chamber, sized.question(), load), kept.isPresent(), sized.start());
     }
 
     private static double ownEnthalpy(Stream coolant) {
@@ -281,12 +304,11 @@ final class JacketRounds {
         return asked.withDesign(circuit.jacket().withCoolantSide(side));
     }
 
-    private JacketCase withChannels(Optional<ChannelLayout> kept, JacketCase named) {
-        if (!circuit.jacket().channels().open()) {
-            return named;
-        }
-        return kept.map(k -> named.withDesign(named.design().withChannels(k)))
-                .orElseGet(() -> balanceModels.jackets().sized(named));
+    private JacketSolver.Sized withChannels(
+            Optional<ChannelLayout> kept, JacketCase named, Optional<SizingStart> start) {
+        return kept.filter(k -> circuit.jacket().channels().open())
+                .map(k -> new JacketSolver.Sized(named.withDesign(named.design().withChannels(k)), start))
+                .orElseGet(() -> balanceModels.jackets().sized(named, start));
     }
 
     /** The jacket of the last round with everything that a report says of it. */
