@@ -271,12 +271,12 @@ public final class ChannelSizing {
         double wall = (1 - margin)
                 * run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
         double floor = (1 - margin) * coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
-        DepthMarch.Target target = new DepthMarch.Target(wall, floor, tallest, shortest, cooled ? known.slopes() : new double[grid.cells]);
+        DepthMarch.Target target =
+                new DepthMarch.Target(wall, floor, tallest, shortest, cooled ? known.slopes() : new double[grid.cells]);
         run.deepen(channels, target);
         if (cooled && run.outcome == JacketMarch.Outcome.COMPLETE) {
             for (int c = grid.first; c < grid.cells; c++) {
-                known.heights()[c] =
-                        channels.height[c] < tallest[c] ? channels.height[c] : Double.POSITIVE_INFINITY;
+                known.heights()[c] = channels.height[c] < tallest[c] ? channels.height[c] : Double.POSITIVE_INFINITY;
             }
         }
         if (run.outcome == JacketMarch.Outcome.COMPLETE && tie(channels.height, tallest)) {

@@ -83,7 +83,6 @@ final class JacketRounds {
             Optional<Start> start,
             int solutions) {
 
-
         static final Known NOTHING = withChannels(Optional.empty());
 
         static Known withChannels(Optional<ChannelLayout> built) {
