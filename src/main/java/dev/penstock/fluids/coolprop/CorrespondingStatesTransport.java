@@ -57,13 +57,50 @@ public final class CorrespondingStatesTransport implements TransportModel {
 
     private final Data data;
     private final Supplier<CoolPropLibrary> coolProp;
-    private final ThreadLocal<CoolPropHandle> similar;
+    private final ThreadLocal<Similar> similar;
     private volatile Scales scales;
 
     public CorrespondingStatesTransport(Supplier<CoolPropLibrary> coolProp, Data data) {
         this.data = data;
         this.coolProp = coolProp;
-        this.similar = ThreadLocal.withInitial(() -> open(data.similar));
+        this.similar = ThreadLocal.withInitial(() -> new Similar(open(data.similar), open(data.similar)));
+    }
+
+    /**
+     * The similar fluid at a mapped state and its dilute gas. Viscosity and conductivity of a state are asked one after the other, and
+     * moving there costs far more than reading: both stay where they are.
+     */
+    private static final class Similar {
+
+        private final CoolPropHandle dense;
+        private final CoolPropHandle dilute;
+        private double density = Double.NaN;
+        private double temperature = Double.NaN;
+
+        Similar(CoolPropHandle dense, CoolPropHandle dilute) {
+            this.dense = dense;
+            this.dilute = dilute;
+        }
+
+        void move(double rho, double t, boolean liquid) {
+            if (rho == density && t == temperature) {
+                return;
+            }
+            // known again only once both have arrived
+            density = Double.NaN;
+            dense.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+            if (CoolPropPhases.of(dense) == Phase.TWO_PHASE) {
+                // the saturation curves of the two fluids differ by a little: a saturated state fell just inside
+                dense.update(CoolPropInputs.QUALITY_TEMPERATURE, liquid ? 0 : 1, t);
+            }
+            dilute.update(CoolPropInputs.DENSITY_TEMPERATURE, DILUTE, t);
+            density = rho;
+            temperature = t;
+        }
+
+        double residual(CoolPropOutput key) {
+            return dense.output(key) - dilute.output(key);
+        }
     }
 
     @Override
@@ -97,23 +134,16 @@ public final class CorrespondingStatesTransport implements TransportModel {
 
     /** The similar fluid's property at the mapped state less that of its dilute gas. */
     private double residual(Scales s, double temperature, double density, CoolPropOutput key) {
-        CoolPropHandle handle = similar.get();
-        double t = Math.max(temperature / s.temperature, s.lowest);
-        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, density * s.density, t);
-        if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
-            // the saturation curves of the two fluids differ by a little: a saturated state fell just inside
-            handle.update(CoolPropInputs.QUALITY_TEMPERATURE, density > s.critical ? 0 : 1, t);
-        }
-        double dense = handle.output(key);
-        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, DILUTE, t);
-        return dense - handle.output(key);
+        Similar at = similar.get();
+        at.move(density * s.density, Math.max(temperature / s.temperature, s.lowest), density > s.critical);
+        return at.residual(key);
     }
 
     private Scales scales() {
         Scales known = scales;
         if (known == null) {
             CoolPropHandle own = open(data.fluid);
-            CoolPropHandle other = similar.get();
+            CoolPropHandle other = similar.get().dense;
             double molarMass = own.output(CoolPropOutput.MOLAR_MASS) / other.output(CoolPropOutput.MOLAR_MASS);
             double lowest = other.output(CoolPropOutput.MINIMUM_TEMPERATURE);
             double critical = own.output(CoolPropOutput.CRITICAL_DENSITY);
