@@ -21,6 +21,9 @@ import org.openqa.selenium.Keys;
 /** Whether everybody can use the pages: rules of axe on light and dark paper, narrow and wide screens, print. */
 class BarriersTest extends BrowserTest {
 
+    /** The one rule that another paper can break, and the one that takes longest: it looks at what is below each word. */
+    private static final String CONTRAST = "color-contrast";
+
     @BeforeAll
     static void writeStudies() throws IOException {
         Path studies = Files.createDirectories(served.workspace.resolve("studies"));
@@ -54,8 +57,8 @@ class BarriersTest extends BrowserTest {
         go(path);
         waitFor(status);
         requireNone(axe().analyze(browser));
+        widthChangesNoColour();
         paper("screen", "dark");
-        requireNone(contrast().analyze(browser));
         // A window of 1280 at 200 % has 640 to fill; a phone has 360.
         for (int width : new int[] {640, 360, 3840}) {
             browser.executeCdpCommand(
@@ -73,7 +76,7 @@ class BarriersTest extends BrowserTest {
             assertThat(needed.intValue()).as("sideways scrolling at " + width).isLessThanOrEqualTo(width);
             // The widest page stands for the others: they are laid out alike at both widths.
             if (width == 640 && path.startsWith("/?")) {
-                requireNone(axe().analyze(browser));
+                requireNone(axe().disableRules(List.of(CONTRAST)).analyze(browser));
             } else if (width == 360) {
                 requireNone(axe().analyze(browser));
                 figuresStandFirst();
@@ -90,6 +93,20 @@ class BarriersTest extends BrowserTest {
                 .isFalse();
     }
 
+    /**
+     * What follows from that: colours are those of the paper, so that both papers are looked at where letters are smallest, and wide
+     * only one.
+     */
+    private static void widthChangesNoColour() {
+        Object changed = browser.executeScript("const found = []; let queries = 0;"
+                + "for (const sheet of document.styleSheets) for (const rule of sheet.cssRules)"
+                + "  if (rule instanceof CSSMediaRule && rule.conditionText.includes('width')) { queries++;"
+                + "    for (const inner of rule.cssRules) for (const name of inner.style)"
+                + "      if (/color|background|opacity|fill|stroke|filter|mix|image|shadow/.test(name)) found.push(inner.cssText); }"
+                + "return queries ? found.join(' ') : 'no rule asks for a width';");
+        assertThat(changed).isEqualTo("");
+    }
+
     @Test
     void aReportHasNoBarriers() throws IOException {
         go("/?file=dunlin.toml");
@@ -98,8 +115,8 @@ class BarriersTest extends BrowserTest {
         Path page = Files.write(kept.resolve("shown.html"), download("Dunlin.html"));
         browser.get(page.toUri().toString());
         requireNone(axe().analyze(browser));
+        widthChangesNoColour();
         paper("screen", "dark");
-        requireNone(contrast().analyze(browser));
         for (int width : new int[] {640, 360}) {
             browser.executeCdpCommand(
                     "Emulation.setDeviceMetricsOverride",
@@ -141,7 +158,8 @@ class BarriersTest extends BrowserTest {
         go("/?file=dunlin.toml");
         waitFor("Balanced in");
         assertThat(id("guide").getText()).contains("First steps, 1 of 3").contains("in any unit");
-        requireNone(axe().analyze(browser));
+        requireNone(axe().disableRules(List.of(CONTRAST)).analyze(browser));
+        requireNone(contrast().include(List.of("#guide")).analyze(browser));
         id("guide").findElement(By.xpath(".//button[text()='Next']")).click();
         id("guide").findElement(By.xpath(".//button[text()='Next']")).click();
         assertThat(id("guide").getText()).contains("3 of 3").contains("Report").doesNotContain("Next");
@@ -180,9 +198,8 @@ class BarriersTest extends BrowserTest {
         return new AxeBuilder().withOptions(options).setLegacyMode();
     }
 
-    /** The one rule that another paper can break. */
     private static AxeBuilder contrast() {
-        return axe().withOnlyRules(List.of("color-contrast"));
+        return axe().withOnlyRules(List.of(CONTRAST));
     }
 
     private static void requireNone(Results results) {
