@@ -8,15 +8,28 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The JSON object that a request carries. */
+/**
+ * The JSON object that a request carries. A body that is not sent in full holds a thread until its patience ends; so no browser sends
+ * more than {@value #MOST_SENDING} at once, and all together no more than leave threads for others.
+ */
 final class RequestBody {
+
+    /** Far more than the connections that a browser opens. */
+    static final int MOST_SENDING = 16;
+
+    /** Fewer than half the threads that the server has for requests. */
+    private static final int MOST_IN_ALL = 96;
 
     private static final int LARGEST = 2 * Workspace.LARGEST;
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** Clients whose bodies are being read, and how many of each. */
+    private static final Map<String, Integer> SENDING = new HashMap<>();
 
     private final JsonNode object;
 
@@ -27,14 +40,18 @@ final class RequestBody {
     /**
      * @param request request
      * @return its object
-     * @throws Refusal if it is too large, or no object
+     * @throws Refusal if it is too large, or no object, or if too many are being sent
      */
     static RequestBody of(Context request) {
         byte[] bytes;
+        String client = Gate.client(request);
+        begin(client);
         try {
             bytes = LoopbackConnector.read(request.req(), RequestBody::read);
         } catch (IOException e) {
             throw new Refusal(400, "the request broke off");
+        } finally {
+            end(client);
         }
         if (bytes.length > LARGEST) {
             throw new Refusal(413, "a request may hold " + LARGEST / 1024 + " KiB");
@@ -48,6 +65,22 @@ final class RequestBody {
             throw new Refusal(400, "the request is not JSON");
         }
         throw new Refusal(400, "the request is not a JSON object");
+    }
+
+    private static void begin(String client) {
+        synchronized (SENDING) {
+            int all = SENDING.values().stream().mapToInt(Integer::intValue).sum();
+            if (all >= MOST_IN_ALL || SENDING.getOrDefault(client, 0) >= MOST_SENDING) {
+                throw new Refusal(503, "too many requests are half sent; send this one again");
+            }
+            SENDING.merge(client, 1, Integer::sum);
+        }
+    }
+
+    private static void end(String client) {
+        synchronized (SENDING) {
+            SENDING.computeIfPresent(client, (name, count) -> count == 1 ? null : count - 1);
+        }
     }
 
     /** Reads it all, but neither more than is allowed nor for longer than anybody needs to send it. */

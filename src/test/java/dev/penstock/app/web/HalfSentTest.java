@@ -7,8 +7,8 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,13 +22,12 @@ class HalfSentTest {
     Path folder;
 
     @Test
-    void halfSentRequestsAreLetGoAndHoldUpNobodyForLong() throws IOException {
+    void ofHalfSentRequestsFewWaitAndTheOthersAreRefusedAtOnce() throws IOException {
         try (Served served = new Served(folder)) {
             URI base = URI.create(served.base);
             String head = "POST /api/balance HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort() + "\r\nOrigin: " + base
                     + "\r\nCookie: " + served.cookie + "\r\nContent-Length: 100\r\n\r\n{";
             List<Socket> sockets = new ArrayList<>();
-            long begun = System.nanoTime();
             try {
                 for (int i = 0; i < MANY; i++) {
                     Socket socket = new Socket(base.getHost(), base.getPort());
@@ -36,12 +35,15 @@ class HalfSentTest {
                     socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
                 }
                 assertThat(served.get("/api/files").statusCode()).isEqualTo(200);
-                // five seconds each, and what a machine under load needs on top
-                assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(15));
-                Socket last = sockets.get(MANY - 1);
-                last.setSoTimeout(20_000);
-                String answer = new String(last.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
-                assertThat(answer).contains(" 400 ");
+                List<String> statuses = new ArrayList<>();
+                for (Socket socket : sockets) {
+                    socket.setSoTimeout(20_000);
+                    String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+                    statuses.add(answer.substring(9, 12));
+                }
+                assertThat(statuses).containsOnly("400", "503").contains("400");
+                // those that wait hold a thread each; a machine under load lets more come after the first are let go
+                assertThat(Collections.frequency(statuses, "400")).isBetween(1, 4 * RequestBody.MOST_SENDING);
             } finally {
                 for (Socket socket : sockets) {
                     socket.close();
