@@ -2,21 +2,46 @@ package dev.penstock.combustion;
 
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * A heated propellant that drives a turbine unburnt, with the properties of the real fluid and enthalpies relative to the
- * elements. gamma is −(∂ln p/∂ln v)_s = ρ a²/p. Immutable.
+ * elements. gamma is −(∂ln p/∂ln v)_s = ρ a²/p. Immutable, unless it keeps states that it found ({@link #keepingStates}).
  */
 public final class RealFluidWorkingFluid implements WorkingFluid {
 
     private final Propellant propellant;
+    private final Optional<KnownStates> known;
+    private long asked;
 
     /** @param propellant the fluid */
     public RealFluidWorkingFluid(Propellant propellant) {
+        this(propellant, Optional.empty());
+    }
+
+    private RealFluidWorkingFluid(Propellant propellant, Optional<KnownStates> known) {
         this.propellant = propellant;
+        this.known = known;
+    }
+
+    /**
+     * The same fluid for one series of questions, each sought from the states that the ones before found: for solvers, which ask for
+     * the same expansion with small changes.
+     *
+     * @param propellant the fluid
+     * @return the fluid; not thread-safe
+     */
+    public static RealFluidWorkingFluid keepingStates(Propellant propellant) {
+        return new RealFluidWorkingFluid(propellant, Optional.of(new KnownStates()));
+    }
+
+    /** @return states asked for so far by enthalpy or entropy */
+    public long asked() {
+        return asked;
     }
 
     @Override
@@ -41,12 +66,21 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
 
     @Override
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
-        return state(propellant.fluid().atPressureEnthalpy(pressure, enthalpy - propellant.absoluteEnthalpy(0)));
+        asked++;
+        double own = enthalpy - propellant.absoluteEnthalpy(0);
+        return state(
+                known.isPresent()
+                        ? propellant.fluid().atPressureEnthalpy(pressure, own, known.get())
+                        : propellant.fluid().atPressureEnthalpy(pressure, own));
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
-        return state(propellant.fluid().atPressureEntropy(pressure, entropy));
+        asked++;
+        return state(
+                known.isPresent()
+                        ? propellant.fluid().atPressureEntropy(pressure, entropy, known.get())
+                        : propellant.fluid().atPressureEntropy(pressure, entropy));
     }
 
     private WorkingState state(FluidState s) {

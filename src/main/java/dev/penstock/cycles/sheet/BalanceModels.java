@@ -1,5 +1,7 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.combustion.WorkingFluid;
+import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.GasGeneratorGas;
 import dev.penstock.combustion.TurbineGas;
@@ -15,6 +17,7 @@ import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.turbine.TurbineModel;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -43,6 +46,9 @@ public final class BalanceModels {
     private final Map<Burner, GasGeneratorGas> gasMakers = new EnumMap<>(Burner.class);
 
     private final Map<StateKey, FluidState> liquids = new HashMap<>();
+    /** Propellants that drive turbines unburnt, each with the states of this balance. */
+    private final Map<Propellant, RealFluidWorkingFluid> heated = new IdentityHashMap<>();
+
     private final Map<StateKey, FluidState> tanks = new HashMap<>();
     private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
@@ -104,6 +110,18 @@ public final class BalanceModels {
                 key,
                 k -> liquid.state(
                         pressure, enthalpy, pumpModel.known(liquid.propellant().fluid())));
+    }
+
+    /** A propellant that drives turbines unburnt, for the search of this balance; what is kept of its answer has a fluid of its own. */
+    WorkingFluid heatedFluid(Propellant propellant) {
+        return heated.computeIfAbsent(propellant, RealFluidWorkingFluid::keepingStates);
+    }
+
+    /** @return states of such propellants asked for so far */
+    public long heatedStates() {
+        return heated.values().stream()
+                .mapToLong(RealFluidWorkingFluid::asked)
+                .sum();
     }
 
     /** Absolute enthalpy of a fluid as stored, at a pressure (J/kg). */

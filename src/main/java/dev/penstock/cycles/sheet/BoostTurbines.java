@@ -92,7 +92,7 @@ public final class BoostTurbines {
     private Traced share(Side side, Stream in, Traced exit) {
         double flow = BoostTurbine.driveFlow(
                 power(side),
-                Flowsheet.gasOf(in).fluid(),
+                sheet.gasOf(in).fluid(),
                 in.pressure(),
                 in.enthalpy(),
                 exit.value(),
@@ -119,7 +119,7 @@ public final class BoostTurbines {
         for (Side side : driven(BoostDesign.Drive.TURBINE_EXHAUST)) {
             double exit = BoostTurbine.exitPressure(
                     power(side),
-                    Flowsheet.gasOf(gas).fluid(),
+                    sheet.gasOf(gas).fluid(),
                     gas.pressure(),
                     gas.enthalpy(),
                     gas.flow(),

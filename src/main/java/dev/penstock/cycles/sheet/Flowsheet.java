@@ -1,6 +1,7 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.combustion.RealFluidWorkingFluid;
+import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.TurbineGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.CircuitKey;
@@ -610,11 +611,14 @@ public final class Flowsheet {
     }
 
     /** What drives a turbine: gas, or a propellant as the real fluid that it is. */
-    static Medium.Gas gasOf(Stream in) {
-        return in.medium() instanceof Medium.Liquid liquid
-                ? new Medium.Gas(
-                        liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom(), false)
-                : (Medium.Gas) in.medium();
+    Medium.Gas gasOf(Stream in) {
+        if (!(in.medium() instanceof Medium.Liquid liquid)) {
+            return (Medium.Gas) in.medium();
+        }
+        WorkingFluid fluid = recording
+                ? new RealFluidWorkingFluid(liquid.propellant())
+                : balanceModels.heatedFluid(liquid.propellant());
+        return new Medium.Gas(liquid.name(), fluid, liquid.madeFrom(), false);
     }
 
     /** Pressure loss of a duct of hot gas, as stated by the concept. */

@@ -63,11 +63,20 @@ final class CoolPropCursor implements FluidCursor {
 
     /** The state at a pressure and enthalpy, from a state that is known. */
     FluidState atPressureEnthalpy(double p, double h, KnownStates known) {
+        return at(p, CoolPropOutput.ENTHALPY, h, known);
+    }
+
+    /** The state at a pressure and entropy, from a state that is known. */
+    FluidState atPressureEntropy(double p, double s, KnownStates known) {
+        return at(p, CoolPropOutput.ENTROPY, s, known);
+    }
+
+    private FluidState at(double p, CoolPropOutput second, double wanted, KnownStates known) {
         placed = false;
-        if (warm.arrive(known, p, CoolPropOutput.ENTHALPY, h, WarmFlash.POLISHED)) {
+        if (warm.arrive(known, p, second, wanted, WarmFlash.POLISHED)) {
             arrived(p);
         } else {
-            set(p, CoolPropOutput.ENTHALPY, h);
+            set(p, second, wanted);
         }
         FluidState state = snapshot();
         if (phase != Phase.TWO_PHASE) {

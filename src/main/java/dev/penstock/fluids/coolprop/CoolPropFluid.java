@@ -168,6 +168,11 @@ public final class CoolPropFluid implements Fluid {
     }
 
     @Override
+    public FluidState atPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return own().atPressureEntropy(pressure, entropy, known);
+    }
+
+    @Override
     public double enthalpyAtPressureEntropy(double pressure, double entropy) {
         CoolPropCursor cursor = own();
         cursor.setPressureEntropy(pressure, entropy);

@@ -91,6 +91,19 @@ public interface Fluid {
     FluidState atPressureEntropy(double pressure, double entropy);
 
     /**
+     * The same, sought from a state that is known.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @param known states of this fluid found lately; the one found is added
+     * @return the state there, the same as without them to 1e-10
+     */
+    default FluidState atPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return atPressureEntropy(pressure, entropy);
+    }
+
+
+    /**
      * What {@link #atPressureEntropy} gives, without its other properties, whose making takes longer than the search.
      *
      * @param pressure absolute pressure (Pa)
