@@ -12,7 +12,7 @@ import dev.penstock.errors.PenstockException;
 public final class PressureContinuation {
 
     /** Work at which a search ends, in the middle of an attempt if need be (about microseconds, see {@link SolvingWork}). */
-    private static final long MOST_WORK = 1_400_000;
+    private static final long MOST_WORK = 1_100_000;
 
     /** Work after which no further attempt begins where many engines are asked for and one that is not found does not matter. */
     private static final long BRIEF_WORK = 140_000;
@@ -33,7 +33,7 @@ public final class PressureContinuation {
     }
 
     /**
-     * The same within a tenth of the work: of those that close only from afar some are not found.
+     * The same within an eighth of the work: of those that close only from afar some are not found.
      *
      * @param concept what is asked for
      * @return its balance

@@ -10,16 +10,16 @@ import java.util.function.Supplier;
  * depends neither on the machine nor on what else runs there. An attempt is ended inside, at the next question of a solver whether to
  * go on ({@link Cancellation}), once the bound is reached. Not thread-safe.
  * <pre>
- * work = 500 (1 + h) evaluations + 0.8 states of coolants in marches + 60 equilibria
+ * work = 500 evaluations + 1.0 states of coolants in marches + 40 states of heated propellants in turbines + 120 equilibria
  * </pre>
- * h is the number of propellants whose heated coolant drives turbines: their expansion asks the equations of a real fluid.
- * The weights are about microseconds of one processor of 2026, fitted to the processor time of attempts at random engines.
+ * The weights are about microseconds of one processor of 2026, fitted to the processor time of the slowest random engines.
  */
 final class SolvingWork {
 
     static final long EVALUATION = 500;
-    private static final double COOLANT_STATE = 0.8;
-    private static final long EQUILIBRIUM = 60;
+    private static final double COOLANT_STATE = 1.0;
+    private static final long HEATED_STATE = 40;
+    private static final long EQUILIBRIUM = 120;
 
     private final long most;
     private long spent;
@@ -54,8 +54,8 @@ final class SolvingWork {
     }
 
     private static long of(BalanceModels models) {
-        int expanded = models.concept().cycle().traits().heated().size();
-        return EVALUATION * (1 + expanded) * models.evaluations()
+        return EVALUATION * models.evaluations()
+                + HEATED_STATE * models.heatedStates()
                 + (long) (COOLANT_STATE * models.jackets().work())
                 + EQUILIBRIUM * models.equilibria();
     }

@@ -76,7 +76,13 @@ final class CoolPropCursor implements FluidCursor {
         if (warm.arrive(known, p, second, wanted, WarmFlash.POLISHED)) {
             arrived(p);
         } else {
-            set(p, second, wanted);
+            // between the phases a search by density and temperature ends in vain, and each of its steps there takes CoolProp long
+            if (known.mixed() && mixture(p, second, wanted)) {
+                states++;
+            } else {
+                set(p, second, wanted);
+            }
+            known.mixed(phase == Phase.TWO_PHASE);
         }
         FluidState state = snapshot();
         if (phase != Phase.TWO_PHASE) {

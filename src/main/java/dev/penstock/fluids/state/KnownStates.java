@@ -35,6 +35,7 @@ public final class KnownStates {
 
     private final Point[] points = new Point[MEMORY];
     private int size;
+    private boolean mixed;
     private int next;
 
     /** @return how many are known */
@@ -48,6 +49,16 @@ public final class KnownStates {
      */
     public Point get(int index) {
         return points[index];
+    }
+
+    /** @return whether the last state that was found from none of these lay between the phases, as the next one then may */
+    public boolean mixed() {
+        return mixed;
+    }
+
+    /** @param now whether a state that was found from none of these lies between the phases */
+    public void mixed(boolean now) {
+        mixed = now;
     }
 
     /** @param point a state that was found; takes the place of the oldest once there are {@value #MEMORY} */
