@@ -94,6 +94,12 @@ class StateSearchTest {
                 assertThat(state.phase()).isEqualTo(alone.phase());
                 assertThat(state.density()).isCloseTo(alone.density(), within(1e-10 * alone.density()));
                 assertThat(state.temperature()).isCloseTo(alone.temperature(), within(1e-10 * alone.temperature()));
+                double below = 0.6 * p;
+                FluidState expanded = fluid.atPressureEntropy(below, alone.entropy(), known);
+                FluidState expandedAlone = fluid.atPressureEntropy(below, alone.entropy());
+                assertThat(expanded.phase()).isEqualTo(expandedAlone.phase());
+                assertThat(expanded.density()).isCloseTo(expandedAlone.density(), within(1e-10 * alone.density()));
+                assertThat(expanded.enthalpy()).isCloseTo(expandedAlone.enthalpy(), within(1e-10 * (high - low)));
                 double behind = 1.2 * p;
                 assertThat(fluid.enthalpyAtPressureEntropy(behind, alone.entropy(), known))
                         .isCloseTo(
@@ -101,6 +107,30 @@ class StateSearchTest {
             }
         }
         assertThat(known.size()).isPositive();
+    }
+
+    /** A step of a search by density between the phases has CoolProp solve for saturation: not done where the state before lay there. */
+    @Test
+    void fromOneStateBetweenThePhasesToTheNextNothingIsSoughtByDensity() {
+        Fluid propane = way.fluids().propellant("propane").fluid();
+        double pressure = 1.2e6;
+        double wet = propane.saturation(new double[] {pressure}).orElseThrow().vapourEnthalpy()[0] - 1e5;
+        KnownStates known = new KnownStates();
+        try (CoolPropCursor cursor = (CoolPropCursor) propane.cursor()) {
+            cursor.atPressureEnthalpy(pressure, wet, known);
+            int once = cursor.warmEvaluations();
+            for (int i = 1; i <= 10; i++) {
+                double there = pressure * (1 + 0.01 * i);
+                FluidState state = cursor.atPressureEnthalpy(there, wet, known);
+                assertThat(state.phase()).isEqualTo(Phase.TWO_PHASE);
+                assertThat(state.density())
+                        .isEqualTo(propane.atPressureEnthalpy(there, wet).density());
+            }
+            assertThat(cursor.warmEvaluations()).isEqualTo(once);
+            FluidState dry = cursor.atPressureEnthalpy(pressure, wet + 2e5, known);
+            assertThat(dry.phase()).isNotEqualTo(Phase.TWO_PHASE);
+            assertThat(cursor.warmEvaluations()).isGreaterThan(once);
+        }
     }
 
     /** Identity: a list across liquid, mixture and gas holds what single questions find, and nothing between the phases. */
