@@ -1,10 +1,10 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.combustion.WorkingFluid;
-import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.GasGeneratorGas;
+import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.TurbineGas;
+import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cycles.concept.Burner;
@@ -119,9 +119,7 @@ public final class BalanceModels {
 
     /** @return states of such propellants asked for so far */
     public long heatedStates() {
-        return heated.values().stream()
-                .mapToLong(RealFluidWorkingFluid::asked)
-                .sum();
+        return heated.values().stream().mapToLong(RealFluidWorkingFluid::asked).sum();
     }
 
     /** Absolute enthalpy of a fluid as stored, at a pressure (J/kg). */

@@ -1,8 +1,8 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.combustion.RealFluidWorkingFluid;
-import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.TurbineGas;
+import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.DumpInputs;

@@ -76,7 +76,8 @@ final class CoolPropCursor implements FluidCursor {
         if (warm.arrive(known, p, second, wanted, WarmFlash.POLISHED)) {
             arrived(p);
         } else {
-            // between the phases a search by density and temperature ends in vain, and each of its steps there takes CoolProp long
+            // between the phases a search by density and temperature ends in vain, and each of its steps there takes
+            // CoolProp long
             if (known.mixed() && mixture(p, second, wanted)) {
                 states++;
             } else {

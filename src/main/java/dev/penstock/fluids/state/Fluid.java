@@ -102,7 +102,6 @@ public interface Fluid {
         return atPressureEntropy(pressure, entropy);
     }
 
-
     /**
      * What {@link #atPressureEntropy} gives, without its other properties, whose making takes longer than the search.
      *
