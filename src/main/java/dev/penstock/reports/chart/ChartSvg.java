@@ -1,8 +1,10 @@
 package dev.penstock.reports.chart;
 
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import java.util.Locale;
+import java.util.function.Consumer;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
@@ -26,11 +28,18 @@ final class ChartSvg {
      * @return SVG with the colours of light paper
      */
     static String draw(JFreeChart chart, String id, String title, int width, int height) {
-        return draw(chart, id, title, width, height, null);
+        return draw(chart, id, title, width, height, null, canvas -> {});
     }
 
-    /** As above; where everything was drawn is noted, unless nobody asks. */
-    static String draw(JFreeChart chart, String id, String title, int width, int height, ChartRenderingInfo info) {
+    /** As above; where everything was drawn is noted, unless nobody asks, and more may be drawn there. */
+    static String draw(
+            JFreeChart chart,
+            String id,
+            String title,
+            int width,
+            int height,
+            ChartRenderingInfo info,
+            Consumer<Graphics2D> more) {
         chart.setBackgroundPaint(null);
         chart.setAntiAlias(true);
         chart.setPadding(new org.jfree.chart.ui.RectangleInsets(2, 2, 2, 8));
@@ -43,6 +52,7 @@ final class ChartSvg {
         }
         SvgCanvas canvas = SvgCanvas.of(id);
         chart.draw(canvas, new Rectangle2D.Double(0, 0, width, height), info);
+        more.accept(canvas);
         return canvas.svg(title, width, height);
     }
 

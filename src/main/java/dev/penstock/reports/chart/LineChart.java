@@ -1,7 +1,10 @@
 package dev.penstock.reports.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
@@ -16,6 +19,7 @@ import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
@@ -120,6 +124,15 @@ public final class LineChart {
     /** Shortest vertical axis over the values on it (-): below, a curve counts as level. */
     private static final double LEAST_SPAN = 1e-3;
 
+    private static final double GAP = 14;
+    /** Keys of curves: height of a row, room across, line with its space, space behind a name, size of letters (px). */
+    private static final double KEY_ROW = 18;
+
+    private static final double KEY_ROOM = 760;
+    private static final double KEY_LINE = 32;
+    private static final double KEY_SPACE = 20;
+    private static final double KEY_SIZE = 12;
+
     private static final BasicStroke GRID = new BasicStroke(1f);
 
     private LineChart() {}
@@ -158,7 +171,15 @@ public final class LineChart {
         domain.setLowerMargin(0.01);
         domain.setUpperMargin(0.01);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(domain);
-        plot.setGap(14);
+        plot.setGap(GAP);
+        boolean keyed = panels.size() > 1;
+        if (keyed) {
+            int most = panels.stream().skip(1).mapToInt(LineChart::keyRows).max().orElse(0);
+            plot.setGap(GAP + KEY_ROW * most);
+            RectangleInsets own = plot.getInsets();
+            double top = own.getTop() + KEY_ROW * keyRows(panels.get(0));
+            plot.setInsets(new RectangleInsets(top, own.getLeft(), own.getBottom(), own.getRight()));
+        }
         for (Panel panel : panels) {
             XYPlot part = plotOf(panel);
             shades.forEach(shade -> part.addDomainMarker(marker(shade), Layer.BACKGROUND));
@@ -166,9 +187,51 @@ public final class LineChart {
             plot.add(part, panel.weight());
         }
         ChartRenderingInfo info = new ChartRenderingInfo();
-        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, true);
-        return CurveData.into(
-                ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info), xLabel, plot, info, panels, marks);
+        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, !keyed);
+        String svg = ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info, canvas -> {
+            for (int i = 0; keyed && i < panels.size(); i++) {
+                keys(canvas, panels.get(i), info.getPlotInfo().getSubplotInfo(i).getDataArea());
+            }
+        });
+        return CurveData.into(svg, xLabel, plot, info, panels, marks);
+    }
+
+    /** What is told by a key: not what was before, nor a lone curve that its axis names. */
+    private static List<Curve> keyed(Panel panel) {
+        List<Curve> named = panel.curves().stream()
+                .filter(c -> !c.name().isEmpty() && !c.before())
+                .toList();
+        boolean told = named.size() == 1 && panel.label().startsWith(named.get(0).name());
+        return told ? List.of() : named;
+    }
+
+    private static double keyWidth(Curve curve) {
+        return KEY_LINE + ChartFont.width(curve.name(), KEY_SIZE) + KEY_SPACE;
+    }
+
+    private static int keyRows(Panel panel) {
+        double whole =
+                keyed(panel).stream().mapToDouble(LineChart::keyWidth).sum();
+        return (int) Math.ceil(whole / KEY_ROOM);
+    }
+
+    /** Which line is which, above its panel, so that the same look may mean another figure in the next. */
+    private static void keys(Graphics2D canvas, Panel panel, Rectangle2D area) {
+        double x = area.getMinX();
+        double y = area.getMinY() - KEY_ROW * keyRows(panel) + 8;
+        canvas.setFont(ChartFont.of(KEY_SIZE));
+        for (Curve curve : keyed(panel)) {
+            if (x + keyWidth(curve) > area.getMinX() + KEY_ROOM && x > area.getMinX()) {
+                x = area.getMinX();
+                y += KEY_ROW;
+            }
+            canvas.setPaint(curve.ink().color());
+            canvas.setStroke(curve.dashed() ? DASHED : SOLID);
+            canvas.draw(new Line2D.Double(x, y - 4, x + KEY_LINE - 6, y - 4));
+            canvas.setPaint(Ink.TEXT.color());
+            canvas.drawString(curve.name(), (float) (x + KEY_LINE), (float) y);
+            x += keyWidth(curve);
+        }
     }
 
     private static IntervalMarker marker(Shade shade) {

@@ -25,7 +25,7 @@ function columns(solved) {
   ];
   return all.map((column) => {
     const texts = column.cells.map((c) => c.text);
-    const units = new Set(texts.filter((t) => t !== "–").map((t) => (t.match(/^[-+\d.,e]+ ([^,]+)$/) || [])[1]));
+    const units = new Set(texts.filter((t) => t !== "–").map((t) => (t.match(/^[-+\d.,e]+ ([^,]+)(,.*)?$/) || [])[1]));
     const unit = units.size === 1 ? [...units][0] : undefined;
     return {
       ...column,

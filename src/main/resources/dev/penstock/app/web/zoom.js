@@ -46,6 +46,18 @@ function span(values) {
   return { low: low - room, high: high + room };
 }
 
+/** Which line is which, above its panel, as the whole chart has it. */
+function keys(group, data, panel, style) {
+  const named = panel.curves.filter((c) => c.name && c.line !== "dotted");
+  let x = data.x.from;
+  for (const curve of data.panels.length === 1 || (named.length === 1 && panel.label.startsWith(named[0].name)) ? [] : named) {
+    const line = { x1: x, x2: x + 26, y1: panel.to - 14, y2: panel.to - 14 };
+    group.append(draw("line", { ...line, style: "stroke:" + curve.ink + ";stroke-width:2.2;stroke-dasharray:" + (DASHES[curve.line] || "none") }));
+    group.append(draw("text", { x: x + 32, y: panel.to - 10, style }, curve.name));
+    x += 52 + 6.2 * curve.name.length;
+  }
+}
+
 /**
  * @param svg drawing of the chart
  * @param data its numbers
@@ -85,6 +97,7 @@ export function stretch(svg, data, low, high, valueAt) {
     const middle = (panel.from + panel.to) / 2;
     group.append(draw("text", { x: 14, y: middle, "text-anchor": "middle", transform: "rotate(-90 14 " + middle + ")", style: name }, panel.label));
     group.append(rule(data.x.from, panel.to, data.x.from, panel.from, "--ink-muted"));
+    keys(group, data, panel, name);
     const inner = draw("g", { "clip-path": "url(#" + id + i + ")" });
     for (const mark of data.marks.filter((m) => m.at > low && m.at < high)) {
       inner.append(draw("line", { x1: across(mark.at), x2: across(mark.at), y1: panel.to, y2: panel.from, style: "stroke:var(--ink-text);stroke-width:1.4;stroke-dasharray:3 3" }));
@@ -94,7 +107,7 @@ export function stretch(svg, data, low, high, valueAt) {
     }
     for (const level of panel.levels.filter((l) => l.at > range.low && l.at < range.high)) {
       inner.append(draw("line", { x1: data.x.from, x2: data.x.to, y1: up(level.at), y2: up(level.at), style: "stroke:" + level.ink + ";stroke-width:1.4;stroke-dasharray:3 3" }));
-      inner.append(draw("text", { x: data.x.from + 6, y: up(level.at) - 4, style: "font-size:11px;stroke:none;fill:" + level.ink }, level.label));
+      inner.append(draw("text", { x: data.x.from + 6, y: up(level.at) - panel.to < 14 ? up(level.at) + 12 : up(level.at) - 4, style: "font-size:11px;stroke:none;fill:" + level.ink }, level.label));
     }
     for (const curve of curves) {
       let path = "";

@@ -44,6 +44,29 @@ class LineChartTest {
         assertThat(axis[1] - axis[0]).isGreaterThan(0.5);
     }
 
+    @Test
+    void eachOfSeveralPanelsHasTheKeyOfItsOwnCurvesAbove() {
+        Curve low = new Curve("low", Ink.GAS, false, List.of(new Curve.Point(0, 1), new Curve.Point(1, 2)));
+        Curve high = new Curve("high", Ink.STEEL, true, List.of(new Curve.Point(0, 3), new Curve.Point(1, 4)));
+        Curve alone = new Curve("thrust", Ink.GAS, false, low.points());
+        List<LineChart.Panel> panels = List.of(
+                new LineChart.Panel("thrust (kN)", 1, false, List.of(alone)),
+                new LineChart.Panel("pressure (bar)", 1, false, List.of(low, high, low.asBefore())));
+        String svg = LineChart.svg("c", "title", "x", panels, 400);
+        String drawn = svg.substring(svg.indexOf("<title"));
+        assertThat(drawn).doesNotContain(">thrust<").containsOnlyOnce(">low<").containsOnlyOnce(">high<");
+        double bottom = Double.parseDouble(Pattern.compile("from&quot;:([\\d.]+)")
+                .matcher(svg)
+                .results()
+                .skip(1)
+                .findFirst()
+                .orElseThrow()
+                .group(1));
+        Matcher key = Pattern.compile("<text[^>]* y=\"([\\d.]+)\"[^>]*>high<").matcher(drawn);
+        assertThat(key.find()).isTrue();
+        assertThat(Double.parseDouble(key.group(1))).isGreaterThan(bottom);
+    }
+
     private static LineChart.Panel panel(boolean fromZero, List<LineChart.Band> bands, double first, double last) {
         Curve curve = new Curve("a", Ink.GAIN, false, List.of(new Curve.Point(0, first), new Curve.Point(1, last)));
         return new LineChart.Panel("y (m)", 1, fromZero, List.of(curve), bands);
