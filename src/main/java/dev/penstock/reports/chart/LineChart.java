@@ -174,7 +174,8 @@ public final class LineChart {
         plot.setGap(GAP);
         boolean keyed = panels.size() > 1;
         if (keyed) {
-            int most = panels.stream().skip(1).mapToInt(LineChart::keyRows).max().orElse(0);
+            int most =
+                    panels.stream().skip(1).mapToInt(LineChart::keyRows).max().orElse(0);
             plot.setGap(GAP + KEY_ROW * most);
             RectangleInsets own = plot.getInsets();
             double top = own.getTop() + KEY_ROW * keyRows(panels.get(0));
@@ -201,7 +202,8 @@ public final class LineChart {
         List<Curve> named = panel.curves().stream()
                 .filter(c -> !c.name().isEmpty() && !c.before())
                 .toList();
-        boolean told = named.size() == 1 && panel.label().startsWith(named.get(0).name());
+        boolean told =
+                named.size() == 1 && panel.label().startsWith(named.get(0).name());
         return told ? List.of() : named;
     }
 
@@ -210,8 +212,7 @@ public final class LineChart {
     }
 
     private static int keyRows(Panel panel) {
-        double whole =
-                keyed(panel).stream().mapToDouble(LineChart::keyWidth).sum();
+        double whole = keyed(panel).stream().mapToDouble(LineChart::keyWidth).sum();
         return (int) Math.ceil(whole / KEY_ROOM);
     }
 
