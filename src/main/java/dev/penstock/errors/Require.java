@@ -1,5 +1,7 @@
 package dev.penstock.errors;
 
+import java.util.function.Supplier;
+
 /** Guards for record constructors: a state with an impossible or non-finite number cannot exist. */
 public final class Require {
 
@@ -41,8 +43,13 @@ public final class Require {
      * @throws OutsideValidity if the value is not a finite number of zero or more
      */
     public static double notNegative(String model, String quantity, double value) {
+        return notNegative(model, () -> quantity, value);
+    }
+
+    /** As the other, for a loop: the quantity is put into words only where it is refused. */
+    public static double notNegative(String model, Supplier<String> quantity, double value) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new OutsideValidity(model, quantity, value, "0 or more and finite");
+            throw new OutsideValidity(model, quantity.get(), value, "0 or more and finite");
         }
         return value;
     }

@@ -3,9 +3,9 @@ package dev.penstock.chamber.flow;
 import dev.penstock.combustion.WorkingState;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.FrozenTransport;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
-import dev.penstock.combustion.gas.GasTransport;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -96,7 +96,10 @@ public final class Expansion {
         double bottom = Math.log(exitPressure);
         int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
         TransportCurve transport = new TransportCurve(nodes + 2);
-        transport.add(chamber.temperature(), chamber.transport());
+        transport.add(
+                chamber.temperature(),
+                chamber.transport().viscosity(),
+                chamber.transport().frozenPrandtl());
         transport.add(throat.temperature(), throat.viscosity(), throat.prandtl());
 
         List<NozzleStation> subsonic = new ArrayList<>();
@@ -110,16 +113,15 @@ public final class Expansion {
 
         RecombinationTable table = new RecombinationTable(nodes + 1);
         List<WorkingState> states = new ArrayList<>();
-        double condensed = 0;
         for (int i = 0; i <= nodes; i++) {
             states.add(flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes)));
             if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
-                GasState full = gas.downstream().snapshot();
-                transport.add(full.temperature(), full.transport());
-                condensed = full.condensedMassFraction();
+                transport.add(
+                        gas.downstream().temperature(), gas.downstream().frozenTransport());
             }
             note(table);
         }
+        double condensed = gas.downstream().condensedMassFraction();
         List<NozzleStation> supersonic = new ArrayList<>();
         for (int i = 0; i <= nodes; i++) {
             WorkingState state = states.get(i);
@@ -152,8 +154,8 @@ public final class Expansion {
 
     /** Station at the state at which the cursor stands, with its transport properties worked out. */
     private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio, boolean supersonic) {
-        GasTransport transport = gas.transport();
-        return station(state, areaRatio, supersonic, transport.viscosity(), transport.frozenPrandtl());
+        FrozenTransport transport = gas.frozenTransport();
+        return station(state, areaRatio, supersonic, transport.viscosity(), transport.prandtl());
     }
 
     private NozzleStation station(WorkingState state, double areaRatio, boolean supersonic, TransportCurve transport) {

@@ -1,6 +1,6 @@
 package dev.penstock.chamber.flow;
 
-import dev.penstock.combustion.gas.GasTransport;
+import dev.penstock.combustion.gas.FrozenTransport;
 
 /**
  * Viscosity and Prandtl number along one expansion, known at a few temperatures and interpolated between: ln μ and Pr
@@ -28,8 +28,8 @@ final class TransportCurve {
         size++;
     }
 
-    void add(double temperature, GasTransport transport) {
-        add(temperature, transport.viscosity(), transport.frozenPrandtl());
+    void add(double temperature, FrozenTransport transport) {
+        add(temperature, transport.viscosity(), transport.prandtl());
     }
 
     double viscosity(double temperature) {

@@ -28,7 +28,7 @@ public final class LossAccount {
                     result.factor(),
                     impulse,
                     card,
-                    result.note().get());
+                    new LossNote(result.note()));
         }
     }
 

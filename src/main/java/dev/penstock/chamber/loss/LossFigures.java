@@ -38,7 +38,7 @@ public final class LossFigures {
                     NamedLoss::impulseLoss)
             .by(DELIVERED, own("factor"), values(BEFORE))
             .word("model", "model id", loss -> loss.model().map(ModelCard::id))
-            .word("note", "note", NamedLoss::note)
+            .word("note", "note", loss -> loss.note().toString())
             .word("model_title", "model", loss -> loss.model()
                     .map(ModelCard::title)
                     .orElse("stated by the concept"))

@@ -21,7 +21,7 @@ public record NamedLoss(
         double factor,
         double impulseLoss,
         Optional<ModelCard> model,
-        String note) {
+        LossNote note) {
 
     public NamedLoss {
         Require.positive(name, "factor (-)", factor);

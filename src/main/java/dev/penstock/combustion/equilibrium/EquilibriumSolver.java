@@ -1,9 +1,9 @@
 package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.equilibrium.TemperatureBracket.Outcome;
+import dev.penstock.combustion.gas.FrozenTransport;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
-import dev.penstock.combustion.gas.GasTransport;
 import dev.penstock.combustion.species.SecondVirial;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
@@ -121,7 +121,7 @@ public final class EquilibriumSolver implements GasCursor {
         for (int k = 0; k < composition.length; k++) {
             String element = set.elements().get(k);
             double moles = atoms.getOrDefault(element, 0.0);
-            Require.notNegative("reactants", "moles of " + element + " (mol/kg)", moles);
+            Require.notNegative("reactants", () -> "moles of " + element + " (mol/kg)", moles);
             found += atoms.containsKey(element) ? 1 : 0;
             near &= Math.abs(moles - composition[k]) <= 0.5 * composition[k];
             composition[k] = moles;
@@ -415,7 +415,12 @@ public final class EquilibriumSolver implements GasCursor {
     }
 
     @Override
-    public GasTransport transport() {
+    public FrozenTransport frozenTransport() {
         return snapshots.transport(this);
+    }
+
+    @Override
+    public double condensedMassFraction() {
+        return snapshots.condensedMassFraction(this);
     }
 }

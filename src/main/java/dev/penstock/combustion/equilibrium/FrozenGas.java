@@ -1,8 +1,9 @@
 package dev.penstock.combustion.equilibrium;
 
+import dev.penstock.combustion.gas.FrozenTransport;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
-import dev.penstock.combustion.gas.GasTransport;
+import dev.penstock.combustion.species.Species;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
@@ -45,8 +46,8 @@ public final class FrozenGas implements GasCursor {
         this.thermo = set.thermo();
         double sum = 0;
         for (int j = 0; j < set.gasCount(); j++) {
-            sum += Require.notNegative(
-                    "frozen gas", "moles of " + set.species().get(j).name(), moles[j]);
+            Species one = set.species().get(j);
+            sum += Require.notNegative("frozen gas", () -> "moles of " + one.name(), moles[j]);
         }
         gasMoles = Require.positive("frozen gas", "moles of gas (mol/kg)", sum);
         double mixing = 0;
@@ -231,7 +232,12 @@ public final class FrozenGas implements GasCursor {
     }
 
     @Override
-    public GasTransport transport() {
+    public FrozenTransport frozenTransport() {
         return new GasSnapshot(set).transport(this);
+    }
+
+    @Override
+    public double condensedMassFraction() {
+        return GasSnapshot.condensedMassFraction(set, moles);
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.combustion.equilibrium;
 
+import dev.penstock.combustion.gas.FrozenTransport;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.gas.GasTransport;
@@ -57,16 +58,27 @@ final class GasSnapshot {
         return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 0, 0, false);
     }
 
-    /** Transport properties of {@link #equilibrium} alone. */
-    GasTransport transport(EquilibriumSolver gas) {
+    /** Transport properties of {@link #equilibrium} without reaction. */
+    FrozenTransport transport(EquilibriumSolver gas) {
         gas.copyMoles(moles);
-        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.equilibriumHeatCapacity(), true);
+        return frozenTransport(gas);
     }
 
-    /** Transport properties of {@link #frozen} alone. */
-    GasTransport transport(FrozenGas gas) {
+    /** Transport properties of {@link #frozen} without reaction. */
+    FrozenTransport transport(FrozenGas gas) {
         copyMoles(gas);
-        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.frozenHeatCapacity(), false);
+        return frozenTransport(gas);
+    }
+
+    private FrozenTransport frozenTransport(GasCursor gas) {
+        collide(gas.temperature());
+        double viscosity = transport.viscosity();
+        return new FrozenTransport(viscosity, gas.frozenHeatCapacity() * viscosity / transport.frozenConductivity());
+    }
+
+    double condensedMassFraction(EquilibriumSolver gas) {
+        gas.copyMoles(moles);
+        return condensedMassFraction(set, moles);
     }
 
     private void copyMoles(FrozenGas gas) {
@@ -97,7 +109,7 @@ final class GasSnapshot {
             }
         }
         double frozenGamma = cp / (cp - nR * expansion * expansion);
-        double condensed = condensedMassFraction();
+        double condensed = condensedMassFraction(set, moles);
         return new GasState(
                 gas.pressure(),
                 t,
@@ -119,11 +131,15 @@ final class GasSnapshot {
                 warnings(gas));
     }
 
-    private GasTransport transport(double t, double cp, double heatCapacity, boolean shifting) {
+    private void collide(double t) {
         thermo.evaluate(t);
         if (!transport.update(t, moles, thermo.cp, set.gasCount())) {
             throw new PropertyFailure("burnt gas", "T = " + t + " K", "no species has collision figures in fluids/gas");
         }
+    }
+
+    private GasTransport transport(double t, double cp, double heatCapacity, boolean shifting) {
+        collide(t);
         double frozen = transport.frozenConductivity();
         double full = shifting ? frozen + transport.reactingConductivity(t, thermo.h) : frozen;
         double viscosity = transport.viscosity();
@@ -146,7 +162,7 @@ final class GasSnapshot {
         return fractions;
     }
 
-    private double condensedMassFraction() {
+    static double condensedMassFraction(SpeciesSet set, double[] moles) {
         double mass = 0;
         for (int j = set.gasCount(); j < moles.length; j++) {
             mass += moles[j] * set.species().get(j).molarMass();

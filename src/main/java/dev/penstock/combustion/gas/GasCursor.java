@@ -56,6 +56,9 @@ public interface GasCursor {
     /** @return the whole state as an immutable record, with transport properties */
     GasState snapshot();
 
-    /** @return transport properties of that record alone */
-    GasTransport transport();
+    /** @return viscosity and frozen Prandtl number of that record alone */
+    FrozenTransport frozenTransport();
+
+    /** @return mass fraction of condensed species (-) */
+    double condensedMassFraction();
 }

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.solving;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.loss.LossNote;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.CircuitKey;
@@ -273,9 +274,10 @@ public final class BalanceReport {
                     after / before,
                     before - after,
                     Optional.of(ExhaustNozzle.CARD),
-                    jets.get(i).ofTurbines()
-                            ? "gas that drives the turbines leaves at a lower impulse than the chamber's"
-                            : "coolant that is dumped leaves at a lower impulse than the chamber's"));
+                    LossNote.of(
+                            jets.get(i).ofTurbines()
+                                    ? "gas that drives the turbines leaves at a lower impulse than the chamber's"
+                                    : "coolant that is dumped leaves at a lower impulse than the chamber's")));
             before = after;
         }
         return losses;
