@@ -17,6 +17,7 @@ import dev.penstock.chamber.loss.KineticsLoss;
 import dev.penstock.chamber.loss.LossAccount;
 import dev.penstock.chamber.loss.LossCase;
 import dev.penstock.chamber.loss.LossModel;
+import dev.penstock.chamber.loss.NearLosses;
 import dev.penstock.chamber.loss.StreamTubes;
 import dev.penstock.chamber.loss.TwoPhaseLoss;
 import dev.penstock.combustion.equilibrium.Reactants;
@@ -44,9 +45,6 @@ public final class ThrustChamber {
 
     private final NozzleFlow nozzle;
     private final List<LossModel> models;
-
-    /** Change of the throat area that the losses ask for with the one that they were computed for, as last seen (-). */
-    private double lastSlope;
 
     /** @param nozzle ideal nozzle flow */
     public ThrustChamber(NozzleFlow nozzle) {
@@ -77,22 +75,22 @@ public final class ThrustChamber {
      * @return the chamber of that thrust
      */
     public ChamberPerformance forVacuumThrust(ChamberDesign design, Injection injection, double thrust) {
-        return forVacuumThrust(design, injection, thrust, OptionalDouble.empty());
+        return forVacuumThrust(design, injection, thrust, new NearChamber());
     }
 
     /**
-     * As above, from the throat of a chamber that is nearly the same.
+     * As above, from a chamber that is nearly the same.
      *
      * @param design chamber
      * @param injection what is injected, with the fuel side known
      * @param thrust delivered thrust in vacuum (N)
-     * @param firstArea first guess of the throat area (m²)
+     * @param near where to start; moves along
      * @return the chamber of that thrust
      */
     public ChamberPerformance forVacuumThrust(
-            ChamberDesign design, Injection injection, double thrust, OptionalDouble firstArea) {
+            ChamberDesign design, Injection injection, double thrust, NearChamber near) {
         Require.positive("thrust chamber", "vacuum thrust (N)", thrust);
-        return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea(), firstArea);
+        return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea(), near);
     }
 
     /**
@@ -117,7 +115,7 @@ public final class ThrustChamber {
                 design,
                 injection,
                 losses -> massFlow * losses.characteristicVelocity() / design.chamberPressure(),
-                OptionalDouble.empty());
+                new NearChamber());
     }
 
     /**
@@ -137,8 +135,22 @@ public final class ThrustChamber {
      * @return the chamber with that throat
      */
     public ChamberPerformance forThroatArea(ChamberDesign design, Injection injection, double throatArea) {
+        return forThroatArea(design, injection, throatArea, new NearChamber());
+    }
+
+    /**
+     * As above, from a chamber that is nearly the same.
+     *
+     * @param design chamber
+     * @param injection what is injected, with the fuel side known
+     * @param throatArea throat area (m²)
+     * @param near where to start; moves along
+     * @return the chamber with that throat
+     */
+    public ChamberPerformance forThroatArea(
+            ChamberDesign design, Injection injection, double throatArea, NearChamber near) {
         Require.positive("thrust chamber", "throat area (m²)", throatArea);
-        return size(design, injection, losses -> throatArea, OptionalDouble.empty());
+        return size(design, injection, losses -> throatArea, near);
     }
 
     /**
@@ -162,8 +174,9 @@ public final class ThrustChamber {
     }
 
     private ChamberPerformance size(
-            ChamberDesign design, Injection injection, AreaRule rule, OptionalDouble firstArea) {
-        Expansion expansion = nozzle.expand(injection.mixed(), design.chamberPressure(), design.expansion());
+            ChamberDesign design, Injection injection, AreaRule rule, NearChamber near) {
+        Expansion expansion =
+                nozzle.expand(injection.mixed(), design.chamberPressure(), design.expansion(), near.gas());
         OptionalDouble areaRatio = design.nozzle().areaRatio();
         IdealExpansion ideal = areaRatio.isPresent()
                 ? expansion.toAreaRatio(areaRatio.getAsDouble())
@@ -175,21 +188,24 @@ public final class ThrustChamber {
         GasProfile profile = expansion.profile(ideal);
 
         Map<LossKind, LossModel.OfSize> overSize = new EnumMap<>(LossKind.class);
-        double area = firstArea.orElseGet(() -> rule.throatArea(new LossAccount(ideal)));
+        double area = near.throatArea().orElseGet(() -> rule.throatArea(new LossAccount(ideal)));
         double lastArea = 0;
         double lastNext = 0;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
             LossAccount losses =
-                    account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()), overSize);
+                    account(
+                            new LossCase(design, injection, ideal, profile, drawing, nozzle.solver(), near.losses()),
+                            overSize);
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
-                return assemble(
-                        design, ideal, profile, drawing, losses, next, wallStream(design, injection, ideal, losses));
+                near.foundThroatArea(next);
+                WallStream wall = wallStream(design, injection, ideal, losses, near.losses());
+                return assemble(design, ideal, profile, drawing, losses, next, wall);
             }
-            double slope = pass > 0 ? (next - lastNext) / (area - lastArea) : firstArea.isPresent() ? lastSlope : 0;
-            lastSlope = slope;
+            double slope = pass > 0 ? (next - lastNext) / (area - lastArea) : near.slope();
+            near.foundSlope(slope);
             lastArea = area;
             lastNext = next;
             // where the losses do not depend weakly on size, plain substitution
@@ -198,18 +214,23 @@ public final class ThrustChamber {
         throw new NotConverged("throat area", MOST_PASSES, Double.NaN, "last at " + area + " m²");
     }
 
-    private WallStream wallStream(ChamberDesign design, Injection injection, IdealExpansion ideal, LossAccount losses) {
+    private WallStream wallStream(
+            ChamberDesign design,
+            Injection injection,
+            IdealExpansion ideal,
+            LossAccount losses,
+            NearLosses near) {
         return StreamTubes.of(design.combustor(), injection)
                 .map(tubes -> new WallStream(
                         design.combustor().filmFuelFraction() * injection.fuelFraction(),
-                        tubes.outer().map(row -> outer(design, row, ideal.areaRatio())),
+                        tubes.outer().map(row -> outer(design, row, ideal.areaRatio(), near)),
                         losses.filmFactor()))
                 .orElseGet(() -> new WallStream(0, Optional.empty(), losses.filmFactor()));
     }
 
-    private WallStream.Outer outer(ChamberDesign design, Reactants row, double areaRatio) {
-        IdealExpansion flow =
-                nozzle.expand(row, design.chamberPressure(), design.expansion()).toAreaRatio(areaRatio);
+    private WallStream.Outer outer(ChamberDesign design, Reactants row, double areaRatio, NearLosses near) {
+        IdealExpansion flow = nozzle.expand(row, design.chamberPressure(), design.expansion(), near.outer())
+                .toAreaRatio(areaRatio);
         return new WallStream.Outer(
                 flow.chamber(),
                 flow.characteristicVelocity(),

@@ -28,14 +28,19 @@ public final class Expansion {
     private final NozzleStation throat;
     private final Recombination recombination;
 
-    public Expansion(EquilibriumSolver solver, Reactants reactants, double chamberPressure, ExpansionMode mode) {
+    Expansion(
+            EquilibriumSolver solver,
+            Reactants reactants,
+            double chamberPressure,
+            ExpansionMode mode,
+            NearExpansion near) {
         this.solver = solver;
         this.reactants = reactants;
         this.mode = mode;
         this.recombination = new Recombination(solver.speciesSet());
-        NozzleGas.rest(solver, reactants, chamberPressure);
+        NozzleGas.rest(solver, reactants, chamberPressure, near);
         chamber = solver.snapshot();
-        gas = new NozzleGas(solver, mode);
+        gas = new NozzleGas(solver, mode, near);
         flow = gas.flow();
         throat = station(gas.upstream(), flow.throat(), 1, false);
     }
@@ -58,7 +63,7 @@ public final class Expansion {
      */
     public IdealExpansion toAreaRatio(double areaRatio) {
         solver.setMixture(reactants);
-        return toExit(flow.atAreaRatio(NozzleGas.within(areaRatio)), areaRatio);
+        return toExit(gas.atAreaRatio(NozzleGas.within(areaRatio)), areaRatio);
     }
 
     /**
@@ -68,7 +73,7 @@ public final class Expansion {
      */
     public IdealExpansion toExitPressure(double exitPressure) {
         solver.setMixture(reactants);
-        WorkingState exit = flow.atExitPressure(exitPressure);
+        WorkingState exit = gas.atExitPressure(exitPressure);
         return toExit(exit, flow.areaRatio(exit));
     }
 
@@ -86,7 +91,7 @@ public final class Expansion {
      */
     public GasProfile profile(double areaRatio) {
         solver.setMixture(reactants);
-        return profile(areaRatio, flow.atAreaRatio(areaRatio).pressure());
+        return profile(areaRatio, gas.atAreaRatio(areaRatio).pressure());
     }
 
     private GasProfile profile(double areaRatio, double exitPressure) {
@@ -106,7 +111,7 @@ public final class Expansion {
         for (int i = 0; i < SUBSONIC_NODES; i++) {
             // Closer together towards rest, where area changes fastest with pressure.
             double t = (double) i / SUBSONIC_NODES;
-            WorkingState state = flow.upstreamAt(Math.exp(top + t * t * (middle - top)));
+            WorkingState state = gas.subsonicNode(i, SUBSONIC_NODES, Math.exp(top + t * t * (middle - top)));
             subsonic.add(station(state, i == 0 ? Double.MAX_VALUE : flow.areaRatio(state), false, transport));
         }
         subsonic.add(throat);
@@ -114,7 +119,7 @@ public final class Expansion {
         RecombinationTable table = new RecombinationTable(nodes + 1);
         List<WorkingState> states = new ArrayList<>();
         for (int i = 0; i <= nodes; i++) {
-            states.add(flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes)));
+            states.add(gas.supersonicNode(i, nodes, Math.exp(middle + (bottom - middle) * i / nodes)));
             if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
                 transport.add(
                         gas.downstream().temperature(), gas.downstream().frozenTransport());

@@ -19,7 +19,7 @@ import java.util.function.Function;
  * d ln ε / d ln p = 1/(γ M²) − 1/γ               along an isentrope
  * </pre>
  * The throat pressure starts from ((γ+1)/2)^(−γ/(γ−1)) and is corrected by Newton's method on ln(v²/a²) at constant γ,
- * d ln(v²/a²)/d ln p = −2/(γM²) − (γ−1)/γ; the area ratio likewise from the empirical starts of [nasa-rp-1311]. Either
+ * d ln(v²/a²)/d ln p = −2/(γM²) − (γ−1)/γ, times what the last step showed of the change of γ; the area ratio likewise from the empirical starts of [nasa-rp-1311]. Either
  * falls back to a bracketed search where γ jumps because a condensed species appears. Tolerance 1e-11 on the equations.
  */
 public final class IsentropicFlow {
@@ -34,20 +34,31 @@ public final class IsentropicFlow {
 
     private static final double TOLERANCE = 1e-11;
     private static final int NEWTON_STEPS = 25;
+    /** Change of ln(v²/a²) from which its slope can be told (-). */
+    private static final double TELLING = 1e-8;
+    /** Slope over that at constant γ below which, or above whose inverse, it is that of a corner (-). */
+    private static final double LEAST_BEND = 0.5;
 
     private final Isentrope upstream;
     private final Isentrope downstream;
     private final WorkingState chamber;
     private final WorkingState throat;
     private final double throatFlux;
+    private final NearExpansion near;
     private int evaluations;
 
     /**
      * @param upstream isentrope from the chamber to the throat
      * @param chamber state at rest on it
+     * @param near where to start; moves along
      * @param pastThroat gives the isentrope downstream from the throat state; return the upstream one if nothing changes
      */
-    IsentropicFlow(Isentrope upstream, WorkingState chamber, Function<WorkingState, Isentrope> pastThroat) {
+    IsentropicFlow(
+            Isentrope upstream,
+            WorkingState chamber,
+            NearExpansion near,
+            Function<WorkingState, Isentrope> pastThroat) {
+        this.near = near;
         this.upstream = upstream;
         this.chamber = chamber;
         this.throat = findThroat();
@@ -133,12 +144,17 @@ public final class IsentropicFlow {
         double lnP = startPressure(areaRatio, lnEps, lnThroat);
         double upper = lnThroat;
         double lower = lnP - 3;
+        double known = Math.log(chamber.pressure()) + Math.log(near.exitShare());
+        if (known > lower && known < upper) {
+            lnP = known;
+        }
         for (int i = 0; i < NEWTON_STEPS; i++) {
             WorkingState state = downstreamAt(Math.exp(lnP));
             double residual = Math.log(areaRatio(state)) - lnEps;
             double v = velocity(state);
             double mach2 = v * v * state.density() / (state.gamma() * state.pressure());
             if (Math.abs(residual) < TOLERANCE) {
+                near.foundExit(state.pressure() / chamber.pressure());
                 return state;
             }
             if (residual < 0) {
@@ -179,24 +195,36 @@ public final class IsentropicFlow {
 
     private WorkingState findThroat() {
         double g = chamber.gamma();
-        double lnP = Math.log(chamber.pressure()) - g / (g - 1) * Math.log((g + 1) / 2);
+        double top = Math.log(chamber.pressure());
+        double lnP = top
+                + (near.throatShare() > 0 ? Math.log(near.throatShare()) : -g / (g - 1) * Math.log((g + 1) / 2));
+        double bend = near.throatBend();
+        double lastStep = 0;
+        double lastResidual = 0;
         for (int i = 0; i < NEWTON_STEPS; i++) {
             WorkingState state = upstreamAt(Math.exp(lnP));
             double residual = sonicResidual(state);
             if (Math.abs(residual) < TOLERANCE) {
+                near.foundThroat(state.pressure() / chamber.pressure(), bend);
                 return state;
             }
             double gamma = state.gamma();
-            double step = residual / (2 / (gamma * Math.exp(residual)) + (gamma - 1) / gamma);
+            double fall = 2 / (gamma * Math.exp(residual)) + (gamma - 1) / gamma;
+            if (Math.abs(residual - lastResidual) > TELLING && lastStep != 0) {
+                double seen = (lastResidual - residual) / (lastStep * fall);
+                bend = seen > LEAST_BEND && seen < 1 / LEAST_BEND ? seen : 1;
+            }
+            double step = residual / (fall * bend);
             if (Math.abs(step) < 1e-14) {
                 return state;
             }
-            lnP += Math.max(-0.3, Math.min(0.3, step));
-            if (!(lnP < Math.log(chamber.pressure()))) {
+            lastStep = Math.max(-0.3, Math.min(0.3, step));
+            lastResidual = residual;
+            lnP += lastStep;
+            if (!(lnP < top)) {
                 break;
             }
         }
-        double top = Math.log(chamber.pressure());
         double root = RootFinder.between(
                         "throat pressure", s -> sonicResidual(upstreamAt(Math.exp(s))), top - 1.5, top - 0.2, 1e-13)
                 .value();

@@ -12,8 +12,8 @@ import dev.penstock.provenance.ModelCard;
  * c* = p_c/(ρ_t v_t);  I_vac = v_e + p_e/(ρ_e v_e);  C_F,vac = I_vac/c*
  * </pre>
  * Source: [nasa-rp-1311] part I, chapter 6. The chamber pressure is the stagnation pressure of the nozzle flow; the rise
- * towards the injector face in a finite chamber is {@link CombustorPressure}. Every expansion starts the solver inside afresh, so no
- * answer depends on the one before. Not thread-safe, like that solver.
+ * towards the injector face in a finite chamber is {@link CombustorPressure}. Every expansion starts the solver inside afresh or
+ * from what its caller hands it ({@link NearExpansion}), so no answer depends on who asked before. Not thread-safe, like that solver.
  */
 public final class NozzleFlow {
 
@@ -49,7 +49,21 @@ public final class NozzleFlow {
      * @return the expansion, ready for exits
      */
     public Expansion expand(Reactants reactants, double chamberPressure, ExpansionMode mode) {
-        return new Expansion(solver, reactants, chamberPressure, mode);
+        return expand(reactants, chamberPressure, mode, new NearExpansion());
+    }
+
+    /**
+     * The same, from an expansion of nearly the same gas.
+     *
+     * @param reactants mixture with its enthalpy as injected
+     * @param chamberPressure stagnation pressure (Pa)
+     * @param mode what the composition does
+     * @param near where to start; moves along
+     * @return the expansion, ready for exits
+     */
+    public Expansion expand(
+            Reactants reactants, double chamberPressure, ExpansionMode mode, NearExpansion near) {
+        return new Expansion(solver, reactants, chamberPressure, mode, near);
     }
 
     /**

@@ -2,6 +2,7 @@ package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.flow.NearExpansion;
 import dev.penstock.chamber.flow.NozzleGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.Warning;
@@ -55,15 +56,15 @@ public final class FilmCoolingLoss extends LossModel {
         }
         StreamTubes tubes = parted.get();
         double[] sums = new double[2];
-        add(sums, tubes.coreShare(), expand(chamber, tubes.core()));
+        add(sums, tubes.coreShare(), expand(chamber, tubes.core(), chamber.near().core()));
         List<Supplier<String>> notes = new ArrayList<>();
         tubes.outer().ifPresent(reactants -> {
-            NozzleGas.Impulse flow = expand(chamber, reactants);
+            NozzleGas.Impulse flow = expand(chamber, reactants, chamber.near().outer());
             add(sums, tubes.outerShare(), flow);
             notes.add(() -> note("outer zone", tubes.outerShare(), flow));
         });
         tubes.film().ifPresent(reactants -> {
-            NozzleGas.Impulse flow = expand(chamber, reactants);
+            NozzleGas.Impulse flow = expand(chamber, reactants, chamber.near().film());
             add(sums, tubes.filmShare(), flow);
             notes.add(() ->
                     String.format(Locale.ROOT, "%.1f %% of the fuel as film", 100 * combustor.filmFuelFraction()));
@@ -86,12 +87,13 @@ public final class FilmCoolingLoss extends LossModel {
                 Locale.ROOT, "%s %.1f %% of the flow at %.0f K", tube, 100 * share, flow.chamberTemperature());
     }
 
-    private static NozzleGas.Impulse expand(LossCase chamber, Reactants reactants) {
+    private static NozzleGas.Impulse expand(LossCase chamber, Reactants reactants, NearExpansion near) {
         return NozzleGas.impulse(
                 chamber.solver(),
                 reactants,
                 chamber.design().chamberPressure(),
                 chamber.design().expansion(),
-                chamber.ideal().areaRatio());
+                chamber.ideal().areaRatio(),
+                near);
     }
 }

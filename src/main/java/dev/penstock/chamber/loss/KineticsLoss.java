@@ -113,10 +113,12 @@ public final class KineticsLoss extends LossModel {
         IdealExpansion ideal = chamber.ideal();
         EquilibriumSolver solver = chamber.solver();
         solver.setMixture(chamber.injection().mixed());
+        solver.startFrom(chamber.near().freezing());
         solver.setPressureEntropy(pressure, ideal.chamber().entropy());
+        solver.keep(chamber.near().freezing());
         FrozenGas gas = solver.freeze();
         double temperature = gas.temperature();
-        double impulse = frozenImpulse(gas, ideal);
+        double impulse = frozenImpulse(gas, ideal, chamber.near());
         GasProfile profile = chamber.profile();
         Optional<Warning> warning = atThroat
                 ? Optional.of(
@@ -135,11 +137,15 @@ public final class KineticsLoss extends LossModel {
     }
 
     /** Vacuum impulse at the exit's area with the gas as it is now (m/s). */
-    private static double frozenImpulse(FrozenGas gas, IdealExpansion ideal) {
+    private static double frozenImpulse(FrozenGas gas, IdealExpansion ideal, NearLosses near) {
         double entropy = gas.entropy();
         double total = ideal.chamber().enthalpy();
         double wanted = ideal.throat().massFlux() / ideal.areaRatio();
         double lnP = Math.log(Math.min(ideal.exit().pressure(), gas.pressure()));
+        if (near.frozenPressure() > 0) {
+            lnP = Math.log(near.frozenPressure());
+            gas.setPressureTemperature(near.frozenPressure(), near.frozenTemperature());
+        }
         for (int i = 0; i < MOST_STEPS; i++) {
             double p = Math.exp(lnP);
             gas.setPressureEntropy(p, entropy);
@@ -149,6 +155,7 @@ public final class KineticsLoss extends LossModel {
             double slope = 1 / gas.isentropicExponent() - p / (rho * v * v);
             double step = residual / slope;
             if (Math.abs(step) < 1e-11) {
+                near.foundFrozenExit(p, gas.temperature());
                 return v + p / (rho * v);
             }
             lnP -= Math.max(-1, Math.min(1, step));

@@ -16,6 +16,7 @@ import dev.penstock.combustion.equilibrium.EquilibriumSolver;
  * @param profile ideal gas along the nozzle
  * @param drawing wall and its angles
  * @param solver equilibrium solver, free to be moved
+ * @param near where the losses start; moves along
  */
 public record LossCase(
         ChamberDesign design,
@@ -23,10 +24,11 @@ public record LossCase(
         IdealExpansion ideal,
         GasProfile profile,
         ContourBuilder.Drawing drawing,
-        EquilibriumSolver solver) {
+        EquilibriumSolver solver,
+        NearLosses near) {
 
     /** The same chamber with a wall of another size. */
     LossCase with(ContourBuilder.Drawing other) {
-        return new LossCase(design, injection, ideal, profile, other, solver);
+        return new LossCase(design, injection, ideal, profile, other, solver, near);
     }
 }

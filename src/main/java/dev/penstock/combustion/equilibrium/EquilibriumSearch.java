@@ -59,6 +59,27 @@ final class EquilibriumSearch implements TemperatureBracket.Attempt {
         warm = false;
     }
 
+    /** Keeps the last solution, if the next may start from it. */
+    void keep(EquilibriumMark mark) {
+        if (warm) {
+            mark.take(state);
+        } else {
+            mark.forget();
+        }
+    }
+
+    void takeStep() {
+        newton.takeStep();
+    }
+
+    /** Lets the next solution start from a mark; from where it would start anyway if the mark is of something else. */
+    void startFrom(EquilibriumMark mark) {
+        if (mark.give(state)) {
+            warm = true;
+            takeStep();
+        }
+    }
+
     /**
      * @param assigned what is given
      * @param target temperature (K), enthalpy (J/kg) or entropy (J/(kg·K))

@@ -348,6 +348,32 @@ public final class EquilibriumSolver implements GasCursor {
         search.forget();
     }
 
+    /**
+     * Keeps where the last solution stands.
+     *
+     * @param mark receives it
+     */
+    public void keep(EquilibriumMark mark) {
+        search.keep(mark);
+    }
+
+    /**
+     * Lets the next solution start from a mark. Nothing may be asked before that solution.
+     *
+     * @param mark where a solution nearby stood; without effect if nothing of these elements was kept in it
+     */
+    public void startFrom(EquilibriumMark mark) {
+        search.startFrom(mark);
+    }
+
+    /**
+     * Makes the next solution take a step of Newton's method however near its start lies: a search along pressure then sees no stairs
+     * where it moves by less than a solution's tolerance.
+     */
+    public void takeStep() {
+        search.takeStep();
+    }
+
     /** @return mass fraction of condensed carbon (-) */
     public double condensedCarbon() {
         int j = set.indexOf("C(gr)");

@@ -62,6 +62,7 @@ final class GibbsNewton {
     private double heldEntropy;
     private double heldHeatCapacity;
     private boolean broken;
+    private boolean stepDue;
     private int iterations;
 
     GibbsNewton(GibbsState state) {
@@ -93,6 +94,11 @@ final class GibbsNewton {
         iterations = 0;
     }
 
+    /** Makes the next iteration take a step however good its start: what is found keeps no trace of where it was begun. */
+    void takeStep() {
+        stepDue = true;
+    }
+
     double worstResidual() {
         return worst;
     }
@@ -121,9 +127,10 @@ final class GibbsNewton {
                 broken = true;
                 return false;
             }
-            if (worst < CONVERGED || worst < NEARLY_CONVERGED && lastStep < NEARLY_CONVERGED) {
+            if (!stepDue && (worst < CONVERGED || worst < NEARLY_CONVERGED && lastStep < NEARLY_CONVERGED)) {
                 return true;
             }
+            stepDue = false;
             iterations++;
             if (!step(assigned)) {
                 broken = true;

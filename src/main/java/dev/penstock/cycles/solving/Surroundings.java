@@ -1,6 +1,7 @@
 package dev.penstock.cycles.solving;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.NearChamber;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.CombustorPressure;
@@ -27,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Chamber, jackets and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
@@ -45,21 +45,21 @@ final class Surroundings {
      * What the rounds so far have found.
      *
      * @param chamber chamber of the last round, with what it was asked
-     * @param throatArea where the next search for a throat starts (m²)
+     * @param near where the next chamber starts; moves along with the rounds of one balance
      * @param jackets jackets, in the order of the concept's circuits
      */
-    public record Known(Optional<KnownChamber> chamber, OptionalDouble throatArea, List<JacketRounds.Known> jackets) {
+    public record Known(Optional<KnownChamber> chamber, NearChamber near, List<JacketRounds.Known> jackets) {
 
         public Known {
             jackets = List.copyOf(jackets);
         }
 
-        private Known withChamber(KnownChamber found, OptionalDouble area) {
-            return new Known(Optional.of(found), area, jackets);
+        private Known withChamber(KnownChamber found) {
+            return new Known(Optional.of(found), near, jackets);
         }
 
         private Known withJackets(List<JacketRounds.Known> found) {
-            return new Known(chamber, throatArea, found);
+            return new Known(chamber, near, found);
         }
     }
 
@@ -96,11 +96,11 @@ final class Surroundings {
         FirstGuess guess = new FirstGuess(balanceModels, 1);
         double ratio = concept.mixtureRatio();
         double enthalpy = (ratio * guess.tankEnthalpy(Side.OXIDIZER) + guess.tankEnthalpy(Side.FUEL)) / (1 + ratio);
-        ChamberPerformance chamber =
-                chamber(balanceModels.mixture(ratio, 1, enthalpy), firstThrust(), OptionalDouble.empty());
+        NearChamber near = new NearChamber();
+        ChamberPerformance chamber = chamber(balanceModels.mixture(ratio, 1, enthalpy), firstThrust(), near);
         List<JacketRounds.Known> nothing =
                 circuits.stream().map(c -> JacketRounds.Known.NOTHING).toList();
-        Known known = new Known(Optional.empty(), nextThroatArea(chamber), nothing);
+        Known known = new Known(Optional.empty(), near, nothing);
         return new Start(first(chamber), known);
     }
 
@@ -124,7 +124,7 @@ final class Surroundings {
                 .toList();
         return new Start(
                 near.with(near.chamberFlow(), near.faceRatio(), near.seaLevelShare(), jackets),
-                new Known(Optional.empty(), OptionalDouble.empty(), kept));
+                new Known(Optional.empty(), new NearChamber(), kept));
     }
 
     private double firstThrust() {
@@ -241,26 +241,19 @@ final class Surroundings {
             return known;
         }
         Reactants mixture = balanceModels.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
-        ChamberPerformance chamber = chamber(mixture, thrust, known.throatArea);
-        return known.withChamber(new KnownChamber(inputs, chamber), nextThroatArea(chamber));
-    }
-
-    /** A throat that is searched for starts from the last one. */
-    private OptionalDouble nextThroatArea(ChamberPerformance chamber) {
-        return concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(chamber.throatArea());
+        ChamberPerformance chamber = chamber(mixture, thrust, known.near);
+        return known.withChamber(new KnownChamber(inputs, chamber));
     }
 
     /** One chamber of those that give a thrust together. */
-    private ChamberPerformance chamber(Reactants mixture, double thrust, OptionalDouble nearArea) {
+    private ChamberPerformance chamber(Reactants mixture, double thrust, NearChamber near) {
         ThrustChamber chambers = balanceModels.chamber(mixture);
         Injection injection = injection(mixture);
         if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
             double diameter = concept.thrust().value();
-            return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter);
+            return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter, near);
         }
-        return chambers.forVacuumThrust(concept.chamber(), injection, thrust / concept.chambers(), nearArea);
+        return chambers.forVacuumThrust(concept.chamber(), injection, thrust / concept.chambers(), near);
     }
 
     /** The fuel's own part is told apart where the gas along the wall is another than that of the core. */

@@ -35,7 +35,7 @@ public final class PerfectGas implements Isentrope {
     }
 
     IsentropicFlow flow() {
-        return new IsentropicFlow(this, atRest(), throat -> this);
+        return new IsentropicFlow(this, atRest(), new NearExpansion(), throat -> this);
     }
 
     /** Profile on nodes like those of a real expansion. */

@@ -54,6 +54,7 @@ class LossOfSizeTest {
                 ideal,
                 expansion.profile(AREA_RATIO),
                 ContourBuilder.draw(combustor, bell, AREA_RATIO, throatRadius),
-                nozzle.solver());
+                nozzle.solver(),
+                new NearLosses());
     }
 }
