@@ -173,8 +173,7 @@ public final class ThrustChamber {
         double throatArea(LossAccount losses);
     }
 
-    private ChamberPerformance size(
-            ChamberDesign design, Injection injection, AreaRule rule, NearChamber near) {
+    private ChamberPerformance size(ChamberDesign design, Injection injection, AreaRule rule, NearChamber near) {
         Expansion expansion =
                 nozzle.expand(injection.mixed(), design.chamberPressure(), design.expansion(), near.gas());
         OptionalDouble areaRatio = design.nozzle().areaRatio();
@@ -194,10 +193,8 @@ public final class ThrustChamber {
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
-            LossAccount losses =
-                    account(
-                            new LossCase(design, injection, ideal, profile, drawing, nozzle.solver(), near.losses()),
-                            overSize);
+            LossAccount losses = account(
+                    new LossCase(design, injection, ideal, profile, drawing, nozzle.solver(), near.losses()), overSize);
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
                 near.foundThroatArea(next);
@@ -215,11 +212,7 @@ public final class ThrustChamber {
     }
 
     private WallStream wallStream(
-            ChamberDesign design,
-            Injection injection,
-            IdealExpansion ideal,
-            LossAccount losses,
-            NearLosses near) {
+            ChamberDesign design, Injection injection, IdealExpansion ideal, LossAccount losses, NearLosses near) {
         return StreamTubes.of(design.combustor(), injection)
                 .map(tubes -> new WallStream(
                         design.combustor().filmFuelFraction() * injection.fuelFraction(),

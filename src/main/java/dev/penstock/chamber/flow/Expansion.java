@@ -121,8 +121,7 @@ public final class Expansion {
         for (int i = 0; i <= nodes; i++) {
             states.add(gas.supersonicNode(i, nodes, Math.exp(middle + (bottom - middle) * i / nodes)));
             if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
-                transport.add(
-                        gas.downstream().temperature(), gas.downstream().frozenTransport());
+                transport.add(gas.downstream().temperature(), gas.downstream().frozenTransport());
             }
             note(table);
         }

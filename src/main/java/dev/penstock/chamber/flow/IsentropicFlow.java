@@ -196,8 +196,8 @@ public final class IsentropicFlow {
     private WorkingState findThroat() {
         double g = chamber.gamma();
         double top = Math.log(chamber.pressure());
-        double lnP = top
-                + (near.throatShare() > 0 ? Math.log(near.throatShare()) : -g / (g - 1) * Math.log((g + 1) / 2));
+        double lnP =
+                top + (near.throatShare() > 0 ? Math.log(near.throatShare()) : -g / (g - 1) * Math.log((g + 1) / 2));
         double bend = near.throatBend();
         double lastStep = 0;
         double lastResidual = 0;

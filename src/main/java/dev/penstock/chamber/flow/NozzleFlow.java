@@ -61,8 +61,7 @@ public final class NozzleFlow {
      * @param near where to start; moves along
      * @return the expansion, ready for exits
      */
-    public Expansion expand(
-            Reactants reactants, double chamberPressure, ExpansionMode mode, NearExpansion near) {
+    public Expansion expand(Reactants reactants, double chamberPressure, ExpansionMode mode, NearExpansion near) {
         return new Expansion(solver, reactants, chamberPressure, mode, near);
     }
 

@@ -56,7 +56,10 @@ public final class FilmCoolingLoss extends LossModel {
         }
         StreamTubes tubes = parted.get();
         double[] sums = new double[2];
-        add(sums, tubes.coreShare(), expand(chamber, tubes.core(), chamber.near().core()));
+        add(
+                sums,
+                tubes.coreShare(),
+                expand(chamber, tubes.core(), chamber.near().core()));
         List<Supplier<String>> notes = new ArrayList<>();
         tubes.outer().ifPresent(reactants -> {
             NozzleGas.Impulse flow = expand(chamber, reactants, chamber.near().outer());

@@ -23,12 +23,7 @@ public final class LossAccount {
 
         NamedLoss named() {
             return new NamedLoss(
-                    Optional.of(kind),
-                    kind.title(),
-                    result.factor(),
-                    impulse,
-                    card,
-                    new LossNote(result.note()));
+                    Optional.of(kind), kind.title(), result.factor(), impulse, card, new LossNote(result.note()));
         }
     }
 
