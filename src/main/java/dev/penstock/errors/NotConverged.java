@@ -8,6 +8,7 @@ public final class NotConverged extends PenstockException {
     private static final long serialVersionUID = 1L;
 
     private final String what;
+    private final String detail;
     private final int iterations;
     private final double worstResidual;
 
@@ -29,23 +30,17 @@ public final class NotConverged extends PenstockException {
      * @param detail bounds touched, or the cause, as the end of a sentence
      */
     public NotConverged(FailureSubject subject, String what, int iterations, double worstResidual, String detail) {
-        super(
-                String.format(
-                        Locale.ROOT,
-                        "%s did not converge in %d iterations (worst residual %.3g): %s",
-                        what,
-                        iterations,
-                        worstResidual,
-                        detail),
-                subject);
+        super(null, subject);
         this.what = what;
+        this.detail = detail;
         this.iterations = iterations;
         this.worstResidual = worstResidual;
     }
 
-    private NotConverged(FailureSubject subject, String what, String message) {
-        super(message, subject);
+    private NotConverged(FailureSubject subject, String what) {
+        super(what + " was not found within the work of a search", subject);
         this.what = what;
+        this.detail = "";
         this.iterations = 0;
         this.worstResidual = Double.POSITIVE_INFINITY;
     }
@@ -58,7 +53,22 @@ public final class NotConverged extends PenstockException {
      * @return the failure
      */
     public static NotConverged outOfWork(FailureSubject subject, String what) {
-        return new NotConverged(subject, what, what + " was not found within the work of a search");
+        return new NotConverged(subject, what);
+    }
+
+    /** The sentence, written when it is read: searches throw many that nobody reads. */
+    @Override
+    public String getMessage() {
+        String given = super.getMessage();
+        return given != null
+                ? given
+                : String.format(
+                        Locale.ROOT,
+                        "%s did not converge in %d iterations (worst residual %.3g): %s",
+                        what,
+                        iterations,
+                        worstResidual,
+                        detail);
     }
 
     /** @return what was being solved */

@@ -112,7 +112,7 @@ final class FlownSearch {
 
     /** Speed that must be left at insertion (m/s). */
     private double needed(FlownDesign design) {
-        return plan.mission().entering(design.entry(ascent())).afterAscent();
+        return plan.mission().afterAscent(design.entry(ascent()));
     }
 
     /** What a choice costs, and the ideal delta-v (m/s) that it takes. */

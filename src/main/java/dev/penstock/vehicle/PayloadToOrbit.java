@@ -47,7 +47,7 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
         if (ascent.insertionFree()) {
             double own = flown.ascent().mission().insertionAltitude();
             mission = mission.insertingAt(Math.min(own, mission.target().highestLevel()));
-            afterAscent = budget.entering(OrbitEntry.of(mission)).afterAscent();
+            afterAscent = budget.afterAscent(OrbitEntry.of(mission));
         }
         try {
             double payload = search(flown, mission, afterAscent, new AscentOptimizer(atmosphere));

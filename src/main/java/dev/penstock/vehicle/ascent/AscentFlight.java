@@ -15,7 +15,6 @@ import dev.penstock.numerics.InitialValueSolver;
 import dev.penstock.numerics.OdeIntegrator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -452,6 +451,6 @@ final class AscentFlight {
     }
 
     private NotConverged failed(String how) {
-        return new NotConverged(what(), evaluations(), 1, String.format(Locale.ROOT, "it %s after %.0f s", how, time));
+        return new NotConverged(what(), evaluations(), 1, "it " + how + " after " + Math.round(time) + " s");
     }
 }

@@ -30,6 +30,9 @@ public final class AscentOptimizer {
             List.of("lawden-1963"));
 
     private static final int SCAN = 14;
+    /** Tilts that miss, after one that does not, after which larger ones fall back to the ground as well: seen, not shown. */
+    private static final int MISSES_IN_A_ROW = 2;
+
     private static final double STEEP = Math.toRadians(80);
     private static final double MISS = 1e-5;
     private static final double COARSE = 1e-7;
@@ -154,12 +157,15 @@ public final class AscentOptimizer {
         double high = Math.log(Steering.MOST_TILT);
         Steering best = null;
         double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < SCAN; i++) {
+        int missed = 0;
+        for (int i = 0; i < SCAN && missed < MISSES_IN_A_ROW; i++) {
             double tilt = Math.exp(low + (high - low) * i / (SCAN - 1));
+            missed += best == null ? 0 : 1;
             for (double height : new double[] {Steering.USUAL_FREE_ABOVE, Steering.MOST_FREE_ABOVE}) {
                 Steering steering = new Steering(tilt, height);
                 Optional<Arrival> arrival = arrival(vehicle, target, steering);
                 if (arrival.isPresent()) {
+                    missed = 0;
                     if (arrival.get().margin() > most) {
                         best = steering;
                         most = arrival.get().margin();

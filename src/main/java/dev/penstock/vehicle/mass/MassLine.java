@@ -4,8 +4,8 @@ import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.errors.Require;
 import dev.penstock.input.Input;
 import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One line of a mass table.
@@ -81,7 +81,11 @@ public record MassLine(String name, double mass, double scatter, String source, 
         }
 
         private static List<String> keys(Input<?>... inputs) {
-            return Stream.of(inputs).map(Input::key).toList();
+            List<String> keys = new ArrayList<>(inputs.length);
+            for (Input<?> input : inputs) {
+                keys.add(input.key());
+            }
+            return keys;
         }
     }
 

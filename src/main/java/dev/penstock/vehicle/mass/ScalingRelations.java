@@ -31,6 +31,8 @@ public final class ScalingRelations {
             "tanks R² 0.99 (hydrogen) and 0.93 (other) in the source; other lines ±25 to 40 % by judgement",
             List.of("akin-mass"));
 
+    private static final MassLine.Made MADE = MassLine.Made.of(CARD);
+
     private static final String SOURCE = "akin-mass";
 
     private ScalingRelations() {}
@@ -46,7 +48,7 @@ public final class ScalingRelations {
         double perVolume = propellant
                 .propellant()
                 .needed(propellant.propellant().tank().tankMass(), "tank.tank_mass", "a mass per volume of the tank");
-        return new MassLine(name, perVolume * volume, 0.2, SOURCE, MassLine.Made.of(CARD));
+        return new MassLine(name, perVolume * volume, 0.2, SOURCE, MADE);
     }
 
     /**
@@ -64,7 +66,7 @@ public final class ScalingRelations {
                                 propellant.propellant().tank().insulationMass(),
                                 "tank.insulation_mass",
                                 "a mass per area of the insulation, or load it at 200 K or above");
-        return new MassLine(name, perArea * area, 0.3, SOURCE, MassLine.Made.of(CARD));
+        return new MassLine(name, perArea * area, 0.3, SOURCE, MADE);
     }
 
     /**
@@ -72,7 +74,7 @@ public final class ScalingRelations {
      * @return frame that takes the thrust
      */
     public static MassLine thrustStructure(double thrust) {
-        return new MassLine("thrust structure", 2.55e-4 * thrust, 0.3, SOURCE, MassLine.Made.of(CARD));
+        return new MassLine("thrust structure", 2.55e-4 * thrust, 0.3, SOURCE, MADE);
     }
 
     /**
@@ -84,7 +86,7 @@ public final class ScalingRelations {
     public static MassLine gimbals(int engines, double thrust, double chamberPressure) {
         double each = chamberPressure > 0 ? 237.8 * Math.pow(thrust / chamberPressure, 0.9375) : 0;
         return new MassLine(
-                "gimbals and actuators", engines * each, 0.4, SOURCE + " (from memory)", MassLine.Made.of(CARD));
+                "gimbals and actuators", engines * each, 0.4, SOURCE + " (from memory)", MADE);
     }
 
     /**
@@ -92,7 +94,7 @@ public final class ScalingRelations {
      * @return avionics
      */
     public static MassLine avionics(double startMass) {
-        return new MassLine("avionics", 10 * Math.pow(startMass, 0.361), 0.3, SOURCE, MassLine.Made.of(CARD));
+        return new MassLine("avionics", 10 * Math.pow(startMass, 0.361), 0.3, SOURCE, MADE);
     }
 
     /**
@@ -102,7 +104,7 @@ public final class ScalingRelations {
      */
     public static MassLine wiring(double startMass, double length) {
         return new MassLine(
-                "wiring", 1.058 * Math.sqrt(startMass) * Math.pow(length, 0.25), 0.3, SOURCE, MassLine.Made.of(CARD));
+                "wiring", 1.058 * Math.sqrt(startMass) * Math.pow(length, 0.25), 0.3, SOURCE, MADE);
     }
 
     /**
@@ -111,6 +113,6 @@ public final class ScalingRelations {
      * @return shell structure: fairing, interstage, aft skirt
      */
     public static MassLine shell(String name, double area) {
-        return new MassLine(name, 4.95 * Math.pow(area, 1.15), 0.25, SOURCE, MassLine.Made.of(CARD));
+        return new MassLine(name, 4.95 * Math.pow(area, 1.15), 0.25, SOURCE, MADE);
     }
 }

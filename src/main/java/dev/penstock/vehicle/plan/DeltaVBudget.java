@@ -104,6 +104,18 @@ public record DeltaVBudget(List<Term> terms) {
     }
 
     /**
+     * @param entry how the orbit is entered
+     * @return what must be left then, with that way of raising the perigee (m/s)
+     */
+    public double afterAscent(OrbitEntry entry) {
+        double kept = 0;
+        for (Term term : terms) {
+            kept += term.afterAscent() && term.kind() != Kind.RAISING ? term.value() : 0;
+        }
+        return kept + entry.raising();
+    }
+
+    /**
      * @param flown speed, credit and losses of the ascent as flown
      * @return this budget with these in place of the assumed ones
      */
