@@ -7,11 +7,13 @@ import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.OrbitEntry;
+import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is chosen of a vehicle on its flight.
@@ -21,6 +23,7 @@ import java.util.Optional;
  * @param insertion height at which the ascent ends (m)
  * @param steering how it is steered
  * @param deltaV ideal delta-v of all stages (m/s)
+ * @param turnBack what the first stage keeps to turn back to its site (m/s); empty where the plan says, or it does not
  * @param aim angles that ended its flight, or a similar one, in the orbit; empty before the first
  */
 record FlownDesign(
@@ -29,6 +32,7 @@ record FlownDesign(
         double insertion,
         Steering steering,
         double deltaV,
+        OptionalDouble turnBack,
         Optional<Arrival.Aim> aim) {
 
     FlownDesign {
@@ -36,18 +40,30 @@ record FlownDesign(
         engines = List.copyOf(engines);
     }
 
-    FlownDesign flown(double speedGain, Arrival.Aim angles) {
-        return new FlownDesign(shares, engines, insertion, steering, speedGain, Optional.of(angles));
+    FlownDesign flown(double speedGain, OptionalDouble back, Arrival.Aim angles) {
+        return new FlownDesign(shares, engines, insertion, steering, speedGain, back, Optional.of(angles));
     }
 
     FlownDesign sizedFor(double speedGain) {
-        return new FlownDesign(shares, engines, insertion, steering, speedGain, aim);
+        return new FlownDesign(shares, engines, insertion, steering, speedGain, turnBack, aim);
+    }
+
+    FlownDesign turningBack(OptionalDouble kept) {
+        return new FlownDesign(shares, engines, insertion, steering, deltaV, kept, aim);
+    }
+
+    FlownDesign steered(Steering other) {
+        return new FlownDesign(shares, engines, insertion, other, deltaV, turnBack, Optional.empty());
+    }
+
+    FlownDesign choosing(List<Double> split, double height, Steering other) {
+        return new FlownDesign(split, engines, height, other, deltaV, turnBack, aim);
     }
 
     FlownDesign withEngines(int stage, int number) {
         List<Integer> changed = new ArrayList<>(engines);
         changed.set(stage, number);
-        return new FlownDesign(shares, changed, insertion, steering, deltaV, aim);
+        return new FlownDesign(shares, changed, insertion, steering, deltaV, turnBack, aim);
     }
 
     /** Where the flight goes. */
@@ -69,6 +85,12 @@ record FlownDesign(
         List<StagePlan> stages = new ArrayList<>();
         for (int i = 0; i < asked.stages().size(); i++) {
             stages.add(asked.stages().get(i).withShare(shares.get(i)).withEngines(EngineCount.of(engines.get(i))));
+        }
+        if (turnBack.isPresent()) {
+            StagePlan first = stages.get(0);
+            Recovery kept = first.recovery();
+            stages.set(
+                    0, first.withRecovery(first.dryMass(), kept.flown(turnBack.getAsDouble(), kept.landing())));
         }
         return stages;
     }

@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.numerics.BoundedSystemSolver;
 import dev.penstock.numerics.Minimizer;
 import dev.penstock.vehicle.ascent.Arrival;
 import dev.penstock.vehicle.ascent.AscentMission;
@@ -12,6 +13,7 @@ import dev.penstock.vehicle.ascent.Excess;
 import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.ascent.Steering;
 import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.BoosterSizing;
@@ -20,6 +22,7 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Chooses split, insertion height and steering of a vehicle with given numbers of engines on its flight, all together.
@@ -54,6 +57,14 @@ final class FlownSearch {
 
     /** Change of the delta-v (m/s) at which a vehicle counts as grown to that of its flight. */
     private static final double GROWN = 60;
+
+    /** Change of what is kept to turn back (m/s) below which a vehicle counts as grown to that of its flight. */
+    private static final double TURNED = 15;
+
+    /** Speed (m/s) that matters when delta-v and boost-back are matched, and the share of it to which they are. */
+    private static final double MATCH_SCALE = 100;
+
+    private static final double MATCHED = 2e-3;
 
     private static final double LEAST_SHARE = 0.04;
     private static final double HIGHEST_INSERTION = 300e3;
@@ -115,8 +126,17 @@ final class FlownSearch {
         return plan.mission().afterAscent(design.entry(ascent()));
     }
 
-    /** What a choice costs, and the ideal delta-v (m/s) that it takes. */
+    /** What a choice costs, and the ideal delta-v (m/s) that it takes; flown twice where it keeps what turning back takes. */
     Found cost(FlownDesign design) {
+        Found found = costOnce(design);
+        if (!found.flies() || !turnsBack()) {
+            return found;
+        }
+        Found again = costOnce(found.design());
+        return again.flies() ? again : found;
+    }
+
+    private Found costOnce(FlownDesign design) {
         VehiclePlan sized = design.plan(plan);
         VehicleSizing sizing;
         try {
@@ -134,7 +154,7 @@ final class FlownSearch {
         double deficit = needed(design) - arrival.get().margin();
         double bounded = Math.max(-MOST_DEFICIT, Math.min(MOST_DEFICIT, deficit));
         double deltaV = Math.max(100, design.deltaV() + bounded);
-        FlownDesign flown = design.flown(deltaV, arrival.get().aim());
+        FlownDesign flown = design.flown(deltaV, turningBack(arrival.get()), arrival.get().aim());
         VehiclePlan corrected = flown.plan(plan);
         try {
             VehicleSizing answer = sizer.size(corrected, source);
@@ -147,6 +167,68 @@ final class FlownSearch {
                     true);
         } catch (LimitReached | OutsideValidity open) {
             return new Found(flown, FAILS + scale(badness(corrected)), false);
+        }
+    }
+
+    /** @return whether the first stage turns back to its site and keeps for that what its flight asks */
+    boolean turnsBack() {
+        Recovery kept = plan.stages().get(0).recovery();
+        return kept.mode() == Recovery.Mode.LAUNCH_SITE && kept.open().boostback();
+    }
+
+    /** What a flight asks the first stage to keep for its way back to the site (m/s), where that is open. */
+    private OptionalDouble turningBack(Arrival arrival) {
+        int first = plan.boosters().isPresent() ? 1 : 0;
+        return turnsBack() && arrival.partings().size() > first
+                ? OptionalDouble.of(StageReturn.turningBack(arrival.partings().get(first)))
+                : OptionalDouble.empty();
+    }
+
+    /** Change of what is kept to turn back (m/s); none where nothing is. */
+    private double turned(FlownDesign from, Found to) {
+        double kept = from.turnBack().orElse(plan.stages().get(0).recovery().boostback());
+        return Math.abs(to.design().turnBack().orElse(kept) - kept);
+    }
+
+    /**
+     * The same choice with delta-v and boost-back that are those of its own flight, both at once: each by itself may run away, as
+     * what turning back takes can grow as fast as what is kept for it.
+     */
+    FlownDesign matched(FlownDesign design) {
+        if (design.turnBack().isEmpty()) {
+            return design;
+        }
+        design.aim().ifPresent(optimizer::aimFrom);
+        FlownDesign[] last = {design};
+        try {
+            new BoundedSystemSolver("vehicle that turns back", 30)
+                    .solve(
+                            List.of(
+                                    new BoundedSystemSolver.Unknown(
+                                            "delta-v", "m/s", 100, 3e4, MATCH_SCALE, design.deltaV()),
+                                    new BoundedSystemSolver.Unknown(
+                                            "boost-back",
+                                            "m/s",
+                                            0,
+                                            1e4,
+                                            MATCH_SCALE,
+                                            design.turnBack().getAsDouble())),
+                            List.of("speed left over", "boost-back kept"),
+                            (x, miss) -> {
+                                FlownDesign at = last[0].sizedFor(x[0]).turningBack(OptionalDouble.of(x[1]));
+                                Found found = costOnce(at);
+                                if (!found.flies()) {
+                                    throw new NotConverged(
+                                            "vehicle that turns back", 1, 1, "it reaches no orbit");
+                                }
+                                last[0] = at;
+                                miss[0] = (found.design().deltaV() - x[0]) / MATCH_SCALE;
+                                miss[1] = (found.design().turnBack().orElse(x[1]) - x[1]) / MATCH_SCALE;
+                            },
+                            MATCHED);
+            return last[0];
+        } catch (NotConverged open) {
+            return design;
         }
     }
 
@@ -213,13 +295,7 @@ final class FlownSearch {
             VehicleSizing sizing = sizer.size(design.plan(plan), source);
             AscentVehicle vehicle = VehicleInFlight.of(sizing, ascent());
             Steering steering = optimizer.scan(vehicle, design.mission(ascent()), FlightProgress.NONE);
-            return cost(new FlownDesign(
-                    design.shares(),
-                    design.engines(),
-                    design.insertion(),
-                    steering,
-                    design.deltaV(),
-                    Optional.empty()));
+            return cost(design.steered(steering));
         } catch (LimitReached | OutsideValidity none) {
             return new Found(design, 10 * FAILS, false);
         }
@@ -241,7 +317,7 @@ final class FlownSearch {
             if (!next.flies()) {
                 next = scanned(at.design());
             }
-            if (Math.abs(next.design().deltaV() - at.design().deltaV()) < GROWN) {
+            if (Math.abs(next.design().deltaV() - at.design().deltaV()) < GROWN && turned(at.design(), next) < TURNED) {
                 return next;
             }
             at = next;
@@ -297,8 +373,7 @@ final class FlownSearch {
         for (double above : design.shares().subList(1, design.shares().size())) {
             shares.add(above / rest * (1 - share));
         }
-        return new FlownDesign(
-                shares, design.engines(), design.insertion(), design.steering(), design.deltaV(), design.aim());
+        return design.choosing(shares, design.insertion(), design.steering());
     }
 
     private Found improved(
@@ -370,7 +445,6 @@ final class FlownSearch {
             }
             shares.add(left);
         }
-        return new FlownDesign(
-                shares, from.engines(), insertion, new Steering(Math.exp(x[0]), x[1]), from.deltaV(), from.aim());
+        return from.choosing(shares, insertion, new Steering(Math.exp(x[0]), x[1]));
     }
 }

@@ -15,6 +15,7 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Sizes and flies in turns until what is left in the stages at insertion equals the manoeuvres and the reserve of the mission. A
@@ -35,6 +36,12 @@ final class FlownSettler {
     private static final double MOST_SLOPE = 2;
     /** Largest change of the delta-v (m/s) from round to round. */
     private static final double LARGEST_STEP = 150;
+
+    /** Boost-back kept (m/s) within which it counts as what is needed: the start mass of such vehicles moves by 0.1 % for each. */
+    private static final double FOLLOWED = 1;
+
+    /** What is left over (m/s) from which delta-v and boost-back are matched anew, both at once. */
+    private static final double REMATCHED = 5;
 
     private static final String FLOWN = "flown";
 
@@ -85,7 +92,7 @@ final class FlownSettler {
     }
 
     private FlownSizing agreed(FlownDesign chosen, FlightProgress progress) {
-        FlownDesign design = chosen;
+        FlownDesign design = kept(search.matched(chosen));
         double miss = Double.POSITIVE_INFINITY;
         double lastMiss = Double.NaN;
         double lastDeltaV = Double.NaN;
@@ -104,7 +111,7 @@ final class FlownSettler {
             double left = tried.map(AscentResult::margin).orElse(Double.NaN) - base.afterAscent();
             if (!(Math.abs(left) < JUMP) && steered < MOST_STEERED) {
                 steered++;
-                design = search.steered(design).design();
+                design = kept(search.matched(search.steered(design).design()));
                 terms = Optional.empty();
                 lastMiss = Double.NaN;
                 lastKept = Double.NaN;
@@ -128,6 +135,13 @@ final class FlownSettler {
                 terms = Optional.of(terms(sizing, flight));
             } else {
                 terms = Optional.empty();
+                Recovery back = search.plan().stages().get(0).recovery();
+                if (Math.abs(miss) > REMATCHED && search.turnsBack()) {
+                    design = kept(search.matched(design.turningBack(OptionalDouble.of(back.boostback()))));
+                    lastMiss = Double.NaN;
+                    lastKept = Double.NaN;
+                    continue;
+                }
                 double step = miss / (slope > LEAST_SLOPE ? Math.min(MOST_SLOPE, slope) : 1);
                 design = design.sizedFor(design.deltaV() - Math.max(-LARGEST_STEP, Math.min(LARGEST_STEP, step)));
             }
@@ -137,6 +151,22 @@ final class FlownSettler {
                 MOST_ROUNDS,
                 Math.abs(miss),
                 "speed left over, in m/s, still changes");
+    }
+
+    /** What a design keeps to turn back goes into the plan, where flights change it further. */
+    private FlownDesign kept(FlownDesign design) {
+        if (design.turnBack().isEmpty()) {
+            return design;
+        }
+        StagePlan first = search.plan().stages().get(0);
+        Recovery now = first.recovery();
+        List<StagePlan> stages = new ArrayList<>(search.plan().stages());
+        stages.set(
+                0,
+                first.withRecovery(
+                        first.dryMass(), now.flown(design.turnBack().getAsDouble(), now.landing())));
+        search.with(search.plan().withStages(stages));
+        return design.turningBack(OptionalDouble.empty());
     }
 
     private AscentResult flown(VehicleSizing sizing, FlownDesign design) {
@@ -213,7 +243,7 @@ final class FlownSettler {
      * that following it runs away; a secant does not.
      */
     private double follow(double kept, double needed) {
-        if (near(kept, needed)) {
+        if (Math.abs(needed - kept) < FOLLOWED) {
             return kept;
         }
         double slope = (needed - lastNeeded) / (kept - lastKept);

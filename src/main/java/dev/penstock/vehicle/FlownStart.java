@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Finds a first vehicle that flies, or says what to change so that one does. Not thread-safe. */
 final class FlownStart {
@@ -63,6 +64,7 @@ final class FlownStart {
                     search.insertion(),
                     new Steering(Math.toRadians(2), Steering.USUAL_FREE_ABOVE),
                     deltaV,
+                    OptionalDouble.empty(),
                     Optional.empty());
             FlownSearch.Found next = search.scanned(design);
             if (!next.flies()) {

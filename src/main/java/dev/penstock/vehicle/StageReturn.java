@@ -8,6 +8,7 @@ import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Entry;
+import dev.penstock.vehicle.ascent.Parting;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -81,9 +82,9 @@ public record StageReturn(
         double along = staging.airSpeed() * Math.cos(staging.pathAngle());
         double up = staging.airSpeed() * Math.sin(staging.pathAngle());
         double g = Constants.STANDARD_GRAVITY;
-        double fall = (up + Math.sqrt(Math.max(0, up * up + 2 * g * staging.altitude()))) / g;
         boolean toSite = recovery.mode() == Recovery.Mode.LAUNCH_SITE;
-        double boostback = toSite ? Math.max(0, along + staging.downrange() / Math.max(1, fall)) : 0;
+        double boostback =
+                toSite ? turningBack(new Parting(staging.altitude(), up, along, staging.downrange())) : 0;
         double across = Math.abs(along - (recovery.open().boostback() ? boostback : recovery.boostback()));
         double top = staging.altitude() + up * up / (2 * g);
         double start = Math.min(ENTRY_ALTITUDE, top);
@@ -120,6 +121,17 @@ public record StageReturn(
                     "recovery.boostback"));
         }
         return Optional.of(new StageReturn(first.name(), before, entry, boostback, landing, warnings));
+    }
+
+    /**
+     * @param parting where the stage parts
+     * @return speed change that takes it back to the pad (m/s)
+     */
+    static double turningBack(Parting parting) {
+        double g = Constants.STANDARD_GRAVITY;
+        double up = parting.up();
+        double fall = (up + Math.sqrt(Math.max(0, up * up + 2 * g * parting.altitude()))) / g;
+        return Math.max(0, parting.along() + parting.downrange() / Math.max(1, fall));
     }
 
     /**

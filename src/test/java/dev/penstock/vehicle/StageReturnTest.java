@@ -6,6 +6,7 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.FlightProgress;
+import dev.penstock.vehicle.ascent.Parting;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
@@ -102,5 +103,33 @@ class StageReturnTest {
                 sizing.stages(),
                 List.of());
         assertThat(StageReturn.of(lost, flown.ascent(), AIR)).isEmpty();
+    }
+
+    /** By hand: up 600 m/s from 60 km falls for (600 + √(600² + 2 g 60 km))/g = 188 s; 900 m/s along and 50 km back. */
+    @Test
+    void turningBackTakesTheSpeedAlongAndTheWayBackInTheTimeOfTheFall() {
+        double fall = (600 + Math.sqrt(600 * 600 + 2 * 9.80665 * 60e3)) / 9.80665;
+        assertThat(StageReturn.turningBack(new Parting(60e3, 600, 900, 50e3)))
+                .isCloseTo(900 + 50e3 / fall, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    /** Where it once did not settle, or rose by a twentieth for a hundredth of payload. */
+    @Test
+    void aStageThatTurnsBackKeepsWhatItsOwnFlightAsks() {
+        double last = 0;
+        for (double payload : new double[] {3000, 3030}) {
+            FlownSizing back = new FlownSizer(AIR)
+                    .size(
+                            plan(Recovery.usual(Recovery.Mode.LAUNCH_SITE))
+                                    .withMasses(OptionalDouble.of(payload), OptionalDouble.empty()),
+                            file -> SampleEngines.kerosene(3300),
+                            FlightProgress.NONE);
+            Recovery kept = back.sizing().plan().stages().get(0).recovery();
+            assertThat(kept.boostback())
+                    .isCloseTo(
+                            back.back().orElseThrow().boostbackDeltaV(), org.assertj.core.api.Assertions.within(3.0));
+            assertThat(back.sizing().startMass()).isGreaterThan(last);
+            last = back.sizing().startMass();
+        }
     }
 }

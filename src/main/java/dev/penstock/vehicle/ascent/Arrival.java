@@ -1,5 +1,7 @@
 package dev.penstock.vehicle.ascent;
 
+import java.util.List;
+
 /**
  * What a flight of a search tells.
  *
@@ -7,9 +9,15 @@ package dev.penstock.vehicle.ascent;
  * @param stagingPressure largest dynamic pressure where stages part (Pa)
  * @param overload time integral of the square of what dynamic pressure exceeds its limit by, over the limit (s)
  * @param heating the larger free-molecular heat flux of those at insertion and at the end (W/m²)
+ * @param partings where each part of the flight that burnt out was dropped, lowest first
  * @param aim the angles that end it in its orbit
  */
-public record Arrival(double margin, double stagingPressure, double overload, double heating, Aim aim) {
+public record Arrival(
+        double margin, double stagingPressure, double overload, double heating, List<Parting> partings, Aim aim) {
+
+    public Arrival {
+        partings = List.copyOf(partings);
+    }
 
     /**
      * Angles of the linear-tangent law above the horizon.

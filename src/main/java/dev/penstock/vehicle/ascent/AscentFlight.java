@@ -75,6 +75,7 @@ final class AscentFlight {
     private double pathTime;
     private double stageIdeal;
     private double stagingPressure;
+    private final List<Parting> partings = new ArrayList<>();
     private boolean fairingAboard;
     private boolean bare;
     private Optional<FairingDrop> fairingDrop = Optional.empty();
@@ -135,11 +136,17 @@ final class AscentFlight {
             double coastEnd,
             double burnLeft,
             double stageIdeal,
-            double stagingPressure) {}
+            double stagingPressure,
+            List<Parting> partings) {}
 
     /** @return largest dynamic pressure so far where stages parted (Pa) */
     double stagingPressure() {
         return stagingPressure;
+    }
+
+    /** @return where each part that burnt out was dropped, lowest first */
+    List<Parting> partings() {
+        return List.copyOf(partings);
     }
 
     /** @return where and when the fairing went overboard, if it did before its stage was dropped */
@@ -203,7 +210,7 @@ final class AscentFlight {
         for (double value : y) {
             state.add(value);
         }
-        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure);
+        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure, partings());
     }
 
     /** Goes on to the energy at insertion, with these angles of the thrust above the horizon (rad). */
@@ -218,6 +225,8 @@ final class AscentFlight {
         coastEnd = from.coastEnd();
         stageIdeal = from.stageIdeal();
         stagingPressure = from.stagingPressure();
+        partings.clear();
+        partings.addAll(from.partings());
         fairingAboard = vehicle.fairing().mass() > 0;
         fairingDrop = Optional.empty();
         bare = true;
@@ -309,6 +318,7 @@ final class AscentFlight {
         fairingAboard = vehicle.fairing().mass() > 0;
         bare = false;
         stagingPressure = 0;
+        partings.clear();
         unburnt = 0;
         nextSegment();
     }
@@ -442,6 +452,9 @@ final class AscentFlight {
         unburnt = besideSolids() ? Math.max(0, y[MASS] - burnEnd) : 0;
         dynamics.look(time, y);
         stagingPressure = Math.max(stagingPressure, dynamics.dynamicPressure);
+        double overGround = Math.atan2(y[Y], y[X]) - dynamics.airRotation() * time;
+        partings.add(new Parting(
+                dynamics.altitude, dynamics.airUp, dynamics.airEast, mission.planet().radius() * overGround));
         if (fairingAboard && segment == vehicle.fairing().to()) {
             dropFairing();
         }

@@ -136,6 +136,7 @@ public final class AscentOptimizer {
                     flight.stagingPressure(),
                     flight.state()[AscentDynamics.OVERLOAD],
                     heating,
+                    flight.partings(),
                     new Arrival.Aim(pitchStart, pitchEnd)));
         } catch (NotConverged missed) {
             lastFailure = missed;
