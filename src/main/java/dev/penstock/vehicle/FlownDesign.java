@@ -89,8 +89,7 @@ record FlownDesign(
         if (turnBack.isPresent()) {
             StagePlan first = stages.get(0);
             Recovery kept = first.recovery();
-            stages.set(
-                    0, first.withRecovery(first.dryMass(), kept.flown(turnBack.getAsDouble(), kept.landing())));
+            stages.set(0, first.withRecovery(first.dryMass(), kept.flown(turnBack.getAsDouble(), kept.landing())));
         }
         return stages;
     }

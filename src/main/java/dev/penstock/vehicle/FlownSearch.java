@@ -154,7 +154,8 @@ final class FlownSearch {
         double deficit = needed(design) - arrival.get().margin();
         double bounded = Math.max(-MOST_DEFICIT, Math.min(MOST_DEFICIT, deficit));
         double deltaV = Math.max(100, design.deltaV() + bounded);
-        FlownDesign flown = design.flown(deltaV, turningBack(arrival.get()), arrival.get().aim());
+        FlownDesign flown =
+                design.flown(deltaV, turningBack(arrival.get()), arrival.get().aim());
         VehiclePlan corrected = flown.plan(plan);
         try {
             VehicleSizing answer = sizer.size(corrected, source);
@@ -218,8 +219,7 @@ final class FlownSearch {
                                 FlownDesign at = last[0].sizedFor(x[0]).turningBack(OptionalDouble.of(x[1]));
                                 Found found = costOnce(at);
                                 if (!found.flies()) {
-                                    throw new NotConverged(
-                                            "vehicle that turns back", 1, 1, "it reaches no orbit");
+                                    throw new NotConverged("vehicle that turns back", 1, 1, "it reaches no orbit");
                                 }
                                 last[0] = at;
                                 miss[0] = (found.design().deltaV() - x[0]) / MATCH_SCALE;

@@ -163,8 +163,7 @@ final class FlownSettler {
         List<StagePlan> stages = new ArrayList<>(search.plan().stages());
         stages.set(
                 0,
-                first.withRecovery(
-                        first.dryMass(), now.flown(design.turnBack().getAsDouble(), now.landing())));
+                first.withRecovery(first.dryMass(), now.flown(design.turnBack().getAsDouble(), now.landing())));
         search.with(search.plan().withStages(stages));
         return design.turningBack(OptionalDouble.empty());
     }

@@ -83,8 +83,7 @@ public record StageReturn(
         double up = staging.airSpeed() * Math.sin(staging.pathAngle());
         double g = Constants.STANDARD_GRAVITY;
         boolean toSite = recovery.mode() == Recovery.Mode.LAUNCH_SITE;
-        double boostback =
-                toSite ? turningBack(new Parting(staging.altitude(), up, along, staging.downrange())) : 0;
+        double boostback = toSite ? turningBack(new Parting(staging.altitude(), up, along, staging.downrange())) : 0;
         double across = Math.abs(along - (recovery.open().boostback() ? boostback : recovery.boostback()));
         double top = staging.altitude() + up * up / (2 * g);
         double start = Math.min(ENTRY_ALTITUDE, top);

@@ -210,7 +210,8 @@ final class AscentFlight {
         for (double value : y) {
             state.add(value);
         }
-        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure, partings());
+        return new Checkpoint(
+                time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure, partings());
     }
 
     /** Goes on to the energy at insertion, with these angles of the thrust above the horizon (rad). */
@@ -454,7 +455,10 @@ final class AscentFlight {
         stagingPressure = Math.max(stagingPressure, dynamics.dynamicPressure);
         double overGround = Math.atan2(y[Y], y[X]) - dynamics.airRotation() * time;
         partings.add(new Parting(
-                dynamics.altitude, dynamics.airUp, dynamics.airEast, mission.planet().radius() * overGround));
+                dynamics.altitude,
+                dynamics.airUp,
+                dynamics.airEast,
+                mission.planet().radius() * overGround));
         if (fairingAboard && segment == vehicle.fairing().to()) {
             dropFairing();
         }

@@ -85,8 +85,7 @@ public final class ScalingRelations {
      */
     public static MassLine gimbals(int engines, double thrust, double chamberPressure) {
         double each = chamberPressure > 0 ? 237.8 * Math.pow(thrust / chamberPressure, 0.9375) : 0;
-        return new MassLine(
-                "gimbals and actuators", engines * each, 0.4, SOURCE + " (from memory)", MADE);
+        return new MassLine("gimbals and actuators", engines * each, 0.4, SOURCE + " (from memory)", MADE);
     }
 
     /**
@@ -103,8 +102,7 @@ public final class ScalingRelations {
      * @return wiring
      */
     public static MassLine wiring(double startMass, double length) {
-        return new MassLine(
-                "wiring", 1.058 * Math.sqrt(startMass) * Math.pow(length, 0.25), 0.3, SOURCE, MADE);
+        return new MassLine("wiring", 1.058 * Math.sqrt(startMass) * Math.pow(length, 0.25), 0.3, SOURCE, MADE);
     }
 
     /**
