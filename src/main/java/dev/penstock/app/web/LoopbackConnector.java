@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.time.Duration;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.io.EndPoint;
+import org.eclipse.jetty.server.ConnectionMetaData;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
@@ -45,16 +46,21 @@ final class LoopbackConnector {
      *     head to the end of the answer with {@link #ANSWER_PATIENCE}
      */
     static ServerConnector of(Server server, HttpConfiguration http, int port) {
+        return of(server, http, port, REQUEST_PATIENCE);
+    }
+
+    /** The same with another patience with requests. */
+    static ServerConnector of(Server server, HttpConfiguration http, int port, Duration patience) {
         http.setIdleTimeout(ANSWER_PATIENCE.toMillis());
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
         connector.setHost(HOST);
         connector.setPort(port);
-        connector.setIdleTimeout(REQUEST_PATIENCE.toMillis());
+        connector.setIdleTimeout(patience.toMillis());
         return connector;
     }
 
     /**
-     * Reads the body of a request with {@link #REQUEST_PATIENCE} for its next bytes.
+     * Reads the body of a request with its connector's patience for its next bytes.
      *
      * @param request request that came over such a connector
      * @param reading reads it
@@ -63,11 +69,10 @@ final class LoopbackConnector {
      * @throws IOException if the request breaks off, or is silent for too long
      */
     static <T> T read(HttpServletRequest request, Reading<T> reading) throws IOException {
-        EndPoint end = ServletContextRequest.getServletContextRequest(request)
-                .getConnectionMetaData()
-                .getConnection()
-                .getEndPoint();
-        end.setIdleTimeout(REQUEST_PATIENCE.toMillis());
+        ConnectionMetaData connection =
+                ServletContextRequest.getServletContextRequest(request).getConnectionMetaData();
+        EndPoint end = connection.getConnection().getEndPoint();
+        end.setIdleTimeout(connection.getConnector().getIdleTimeout());
         try {
             return reading.from(request.getInputStream());
         } finally {

@@ -127,6 +127,7 @@ class KilledWhileSavingTest {
         return new ProcessBuilder(List.of(
                         ProcessHandle.current().info().command().orElse("java"),
                         "-Xmx256m",
+                        "-XX:TieredStopAtLevel=1",
                         "-cp",
                         classPath(),
                         "dev.penstock.app.CommandLineProgram",
