@@ -77,6 +77,7 @@ public final class CommandLineProgram implements Runnable {
             BalanceCommand.class,
             LimitCommand.class,
             OffDesignCommand.class,
+            TableCommand.class,
             CompareCommand.class,
             ExplainCommand.class,
             CoolCommand.class,

@@ -204,4 +204,10 @@ public record Input<T>(
             case FOLLOWS, COMPUTED -> basis;
         };
     }
+
+    /** Of the key alone: inputs are looked up often, and few share one. */
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
 }

@@ -21,7 +21,8 @@ import java.util.function.Function;
 public final class EngineRuns {
 
     private final Path home;
-    private final ConceptReader reader;
+    private final FluidLibrary fluids;
+    private ConceptReader reader;
     private EngineStudy study;
 
     /**
@@ -30,12 +31,20 @@ public final class EngineRuns {
      */
     public EngineRuns(Path home, FluidLibrary fluids) {
         this.home = home;
-        this.reader = new ConceptReader(fluids);
+        this.fluids = fluids;
+    }
+
+    /** Made when it is first asked for: what a concept may hold takes long to gather, and many a command needs none. */
+    private synchronized ConceptReader reader() {
+        if (reader == null) {
+            reader = new ConceptReader(fluids);
+        }
+        return reader;
     }
 
     /** @return a reader of vehicles with the fluids of these data */
     public VehicleReader vehicles() {
-        return new VehicleReader(reader.fluids());
+        return new VehicleReader(fluids);
     }
 
     /** @return the study of these data, opened when it is first asked for and the same ever after */
@@ -78,7 +87,7 @@ public final class EngineRuns {
      */
     public Concept read(InputFile file, Map<String, String> changes) {
         requireEngine(file);
-        return reader.parse(file, changes);
+        return reader().parse(file, changes);
     }
 
     /**
@@ -88,7 +97,7 @@ public final class EngineRuns {
      * @throws InvalidInput if one of them cannot be used
      */
     public Concept reread(Concept concept, Map<String, String> changes) {
-        return reader.reread(concept, changes);
+        return reader().reread(concept, changes);
     }
 
     /**
@@ -98,7 +107,7 @@ public final class EngineRuns {
      * @throws InvalidInput if what it says does not suit that cycle
      */
     public Concept withCycle(Concept concept, Cycle cycle) {
-        return reader.withCycle(concept, cycle);
+        return reader().withCycle(concept, cycle);
     }
 
     /**

@@ -44,6 +44,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -60,8 +61,8 @@ public final class ConceptReader {
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
 
-    private static final Map<Cycle, InputGroup> DECLARED =
-            Cycle.all().stream().collect(Collectors.toUnmodifiableMap(c -> c, c -> ConceptInputs.of(c, VEHICLE)));
+    /** What a concept of a cycle may hold, made when one is read: those of all cycles take longer than a short answer has. */
+    private static final Map<Cycle, InputGroup> DECLARED = new ConcurrentHashMap<>();
 
     private static final InputGroup ANY_CYCLE = ConceptInputs.ofAll(VEHICLE);
 
@@ -176,7 +177,7 @@ public final class ConceptReader {
 
     /** What a concept of a cycle may hold. */
     static InputGroup declared(Cycle cycle) {
-        return DECLARED.get(cycle);
+        return DECLARED.computeIfAbsent(cycle, c -> ConceptInputs.of(c, VEHICLE));
     }
 
     /** A jacket of the oxidizer behind that of the fuel, up to where the wall was cooled before. */
@@ -210,7 +211,7 @@ public final class ConceptReader {
         String id = root.read(ConceptInputs.CYCLE);
         Cycle cycle =
                 Cycle.all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
-        root.as(DECLARED.get(cycle)).leave(VEHICLE.key());
+        root.as(declared(cycle)).leave(VEHICLE.key());
         FeedKeys feeds = new FeedKeys(fluids);
         Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
         Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);
