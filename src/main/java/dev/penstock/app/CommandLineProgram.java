@@ -1,7 +1,7 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
-import dev.penstock.app.console.EarlyCoolProp;
+import dev.penstock.app.console.EarlyModels;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.LocalAction;
@@ -87,6 +87,10 @@ public final class CommandLineProgram implements Runnable {
             FluidCommand.class,
             CombustCommand.class);
 
+    /** Those among them that need no species and walls. */
+    private static final Set<Class<? extends BaseCommand>> WITHOUT_ENGINES =
+            Set.of(FluidCommand.class, CombustCommand.class);
+
     private static final Set<String> HELP = Set.of("-h", "--help");
 
     private static final String LOG_LEVEL = "org.slf4j.simpleLogger.defaultLogLevel";
@@ -117,11 +121,12 @@ public final class CommandLineProgram implements Runnable {
     public static void main(String[] arguments) {
         quietLibraries();
         Path home = HomeFolder.find();
-        EarlyCoolProp coolProp = EarlyCoolProp.begin(home, needsFluidStates(arguments));
         PlainOutput out = new PlainOutput(new FileOutputStream(FileDescriptor.out));
         PlainOutput err = new PlainOutput(new FileOutputStream(FileDescriptor.err));
-        int code = runChecked(home, out, err, System.console() != null, arguments);
-        coolProp.await();
+        Session session = session(home, out, err, System.console() != null);
+        EarlyModels early = EarlyModels.begin(session, needsFluidStates(arguments), asksForEngines(arguments));
+        int code = runChecked(session, out, arguments);
+        early.await();
         System.exit(code);
     }
 
@@ -134,6 +139,11 @@ public final class CommandLineProgram implements Runnable {
         return command.isPresent() && told && Arrays.stream(arguments).noneMatch(HELP::contains);
     }
 
+    private static boolean asksForEngines(String... arguments) {
+        return arguments.length > 0
+                && named(arguments[0]).filter(c -> !WITHOUT_ENGINES.contains(c)).isPresent();
+    }
+
     /** Results and problems are printed by the commands themselves; libraries stay quiet unless somebody asks them. */
     private static void quietLibraries() {
         if (System.getProperty(LOG_LEVEL) == null) {
@@ -141,18 +151,19 @@ public final class CommandLineProgram implements Runnable {
         }
     }
 
+    static Session session(Path home, PlainOutput out, PlainOutput err, boolean terminal) {
+        return Session.open(home, System.in, new PrintWriter(out), new PrintWriter(err), terminal);
+    }
+
     /**
      * Runs one command; an answer that could not be written in full is a failure.
      *
-     * @param home home folder
-     * @param out where results go
-     * @param err where progress and problems go
-     * @param terminal whether a person watches {@code err}
+     * @param session what the command works with
+     * @param out where its results go
      * @param arguments command line
      * @return exit code
      */
-    static int runChecked(Path home, PlainOutput out, PlainOutput err, boolean terminal, String... arguments) {
-        Session session = Session.open(home, System.in, new PrintWriter(out), new PrintWriter(err), terminal);
+    static int runChecked(Session session, PlainOutput out, String... arguments) {
         int code = run(session, arguments);
         session.out().flush();
         Optional<String> lost = out.failure();

@@ -22,7 +22,7 @@ public final class EngineRuns {
 
     private final Path home;
     private final FluidLibrary fluids;
-    private ConceptReader reader;
+    private volatile ConceptReader reader;
     private EngineStudy study;
 
     /**
@@ -35,11 +35,14 @@ public final class EngineRuns {
     }
 
     /** Made when it is first asked for: what a concept may hold takes long to gather, and many a command needs none. */
-    private synchronized ConceptReader reader() {
-        if (reader == null) {
-            reader = new ConceptReader(fluids);
+    private ConceptReader reader() {
+        ConceptReader made = reader;
+        if (made == null) {
+            // two threads may make one each: readers of the same fluids are alike
+            made = new ConceptReader(fluids);
+            reader = made;
         }
-        return reader;
+        return made;
     }
 
     /** @return a reader of vehicles with the fluids of these data */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.PlainOutput;
+import dev.penstock.app.console.Session;
 import dev.penstock.app.console.UnpackedPages;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
@@ -149,12 +150,9 @@ class CommandLineProgramTest {
                 List.of("--help"))) {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
             try (FileOutputStream full = new FileOutputStream("/dev/full")) {
-                int code = CommandLineProgram.runChecked(
-                        HomeFolder.find(),
-                        new PlainOutput(full),
-                        new PlainOutput(err),
-                        false,
-                        line.toArray(String[]::new));
+                PlainOutput out = new PlainOutput(full);
+                Session session = CommandLineProgram.session(HomeFolder.find(), out, new PlainOutput(err), false);
+                int code = CommandLineProgram.runChecked(session, out, line.toArray(String[]::new));
                 assertThat(code).isEqualTo(1);
             }
             assertThat(err.toString(StandardCharsets.UTF_8).lines())
