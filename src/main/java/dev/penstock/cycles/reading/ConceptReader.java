@@ -46,7 +46,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /**
  * Reads a concept file. Everything that is wrong with it is reported together, with line, key, value and what is allowed.
