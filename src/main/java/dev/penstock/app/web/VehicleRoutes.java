@@ -34,6 +34,7 @@ import java.util.concurrent.CancellationException;
 final class VehicleRoutes implements AutoCloseable {
 
     private static final int KEPT = 24;
+    private static final int VEHICLES = 4;
 
     private final Workspace workspace;
     private final ConceptReader reader;
@@ -45,19 +46,56 @@ final class VehicleRoutes implements AutoCloseable {
     /** Engines of late, by the text of their files: they stay while the vehicle around them changes. */
     private final Recent<String, EngineBalance> engines = new Recent<>(KEPT);
 
+    /** Vehicles of late: each number on a page opens a step of the same trail. */
+    private final Recent<Known, Sized> lately = new Recent<>(VEHICLES);
+
+    /** What a sizing follows from: what is asked, and the text of each engine's file. */
+    private record Known(Question question, Map<Path, String> engines) {}
+
     /** What is asked. */
     private record Question(Path place, String name, String text, Map<String, String> changes) {}
 
-    /** A sized vehicle with what it was made from. */
-    private record Sized(
-            VehicleSizing sizing,
-            Optional<FlownSizing> flown,
-            Map<String, EngineBalance> engines,
-            Question question,
-            VehiclePlan plan) {
+    /** A sized vehicle with what it was made from, and its trail once somebody has asked for that. */
+    private static final class Sized {
 
-        Optional<AscentResult> flight() {
+        private final VehicleSizing sizing;
+        private final Optional<FlownSizing> flown;
+        private final Map<String, EngineBalance> engines;
+        private final Question question;
+        private final VehiclePlan plan;
+        private Trail trail;
+
+        Sized(
+                VehicleSizing sizing,
+                Optional<FlownSizing> flown,
+                Map<String, EngineBalance> engines,
+                Question question,
+                VehiclePlan plan) {
+            this.sizing = sizing;
+            this.flown = flown;
+            this.engines = engines;
+            this.question = question;
+            this.plan = plan;
+        }
+
+        VehicleSizing sizing() {
+            return sizing;
+        }
+
+        Optional<FlownSizing> flown() {
+            return flown;
+        }
+
+        private Optional<AscentResult> flight() {
             return flown.map(FlownSizing::ascent);
+        }
+
+        /** @return the trail, made once; nobody writes into it afterwards */
+        synchronized Trail trail() {
+            if (trail == null) {
+                trail = VehicleTrail.of(sizing, flight(), engines);
+            }
+            return trail;
         }
 
         Map<String, Object> answer() {
@@ -94,7 +132,7 @@ final class VehicleRoutes implements AutoCloseable {
             Asker asker = Asker.of(request);
             RequestBody body = RequestBody.of(request);
             Sized sized = flownOrSized(request, body);
-            Trail trail = workers.draw(asker, () -> VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines()));
+            Trail trail = workers.draw(asker, sized::trail);
             LocalServer.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
         routes.post("/api/vehicle/report", this::report);
@@ -134,11 +172,15 @@ final class VehicleRoutes implements AutoCloseable {
     private Sized sized(Context request, RequestBody body) {
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        return workers.ask(Asker.of(request, body), study -> {
-            Map<Path, EngineBalance> balances = balances(plan, study);
+        Map<Path, String> texts = texts(plan);
+        Known known = new Known(question, texts);
+        return lately.get(known).orElseGet(() -> workers.ask(Asker.of(request, body), study -> {
+            Map<Path, EngineBalance> balances = balances(texts, study);
             VehicleSizing sizing = VehicleRuns.size(plan, balances);
-            return new Sized(sizing, Optional.empty(), byName(balances), question, plan);
-        });
+            Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan);
+            lately.put(known, sized);
+            return sized;
+        }));
     }
 
     /** The vehicle that is on the screen. */
@@ -146,15 +188,24 @@ final class VehicleRoutes implements AutoCloseable {
         return body.text("flight").isEmpty() ? sized(request, body) : flights.result(body.text("flight"));
     }
 
-    private Map<Path, EngineBalance> balances(VehiclePlan plan, EngineStudy study) {
-        Map<Path, EngineBalance> balances = new LinkedHashMap<>();
+    /** Texts of the files of a vehicle's engines. */
+    private Map<Path, String> texts(VehiclePlan plan) {
+        Map<Path, String> texts = new LinkedHashMap<>();
         for (Path file : plan.engineFiles()) {
-            String name = workspace
-                    .nameOf(file)
-                    .orElseThrow(() -> new Refusal(403, "the vehicle names an engine outside the workspace"));
-            String text = workspace.read(name).text();
-            balances.put(file, engine(name, text, study));
+            texts.put(file, workspace.read(name(file)).text());
         }
+        return texts;
+    }
+
+    private String name(Path file) {
+        return workspace
+                .nameOf(file)
+                .orElseThrow(() -> new Refusal(403, "the vehicle names an engine outside the workspace"));
+    }
+
+    private Map<Path, EngineBalance> balances(Map<Path, String> texts, EngineStudy study) {
+        Map<Path, EngineBalance> balances = new LinkedHashMap<>();
+        texts.forEach((file, text) -> balances.put(file, engine(name(file), text, study)));
         return balances;
     }
 
@@ -184,7 +235,8 @@ final class VehicleRoutes implements AutoCloseable {
         RequestBody body = RequestBody.of(request);
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        Map<Path, EngineBalance> balances = workers.ask(Asker.of(request), study -> balances(plan, study));
+        Map<Path, String> texts = texts(plan);
+        Map<Path, EngineBalance> balances = workers.ask(Asker.of(request), study -> balances(texts, study));
         String id = flights.start(Jobs.HUNDREDTHS, job -> {
             FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
                     .size(plan, VehicleRuns.source(balances), (fraction, what) -> {
