@@ -174,13 +174,14 @@ final class VehicleRoutes implements AutoCloseable {
         VehiclePlan plan = plan(question);
         Map<Path, String> texts = texts(plan);
         Known known = new Known(question, texts);
-        return lately.get(known).orElseGet(() -> workers.ask(Asker.of(request, body), study -> {
-            Map<Path, EngineBalance> balances = balances(texts, study);
-            VehicleSizing sizing = VehicleRuns.size(plan, balances);
-            Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan);
-            lately.put(known, sized);
-            return sized;
-        }));
+        return lately.get(known)
+                .orElseGet(() -> workers.ask(Asker.of(request, body), study -> {
+                    Map<Path, EngineBalance> balances = balances(texts, study);
+                    VehicleSizing sizing = VehicleRuns.size(plan, balances);
+                    Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan);
+                    lately.put(known, sized);
+                    return sized;
+                }));
     }
 
     /** The vehicle that is on the screen. */
