@@ -200,9 +200,12 @@ public final class ConceptPage {
     /** Nothing is within limits for sure where a model says that it is used outside its fit. */
     private String doubt() {
         int doubts = balance.doubts().size();
-        return doubts == 0
-                ? ""
-                : doubts == 1 ? "; a warning may change that" : "; " + doubts + " warnings may change that";
+        int all = (int) balance.warnings().stream().distinct().count();
+        if (doubts == 0) {
+            return "";
+        }
+        String some = doubts == 1 ? "a warning" : doubts + " warnings";
+        return "; " + (doubts < all ? doubts + " of " + all + " warnings" : some) + " may change that";
     }
 
     private List<PageSection> sections() {
