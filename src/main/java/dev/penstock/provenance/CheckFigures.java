@@ -61,6 +61,7 @@ public final class CheckFigures {
         return plain.replace(".", ": ")
                 .replace("suction_margin", "NPSH available over required")
                 .replace("annulus_speed", "square root of AN²")
+                .replace("coolant_mach", "Mach number of the coolant")
                 .replace('_', ' ');
     }
 

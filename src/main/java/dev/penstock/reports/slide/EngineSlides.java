@@ -7,6 +7,7 @@ import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.diagram.DrawnEngine;
 import dev.penstock.reports.diagram.FlowOutline;
@@ -93,10 +94,10 @@ public final class EngineSlides {
                         .map(c -> b.station(c.outlets().get(0)))
                         .toList();
                 yield tanks.stream()
-                                .map(s -> s.medium() + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
+                                .map(s -> name(b, s.medium()) + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
                                         + " and " + Notation.PRESSURE.writeWithUnit(s.pressure()))
                                 .collect(Collectors.joining(" and "))
-                        + ": together " + Notation.MASS_FLOW.write(b.engine().massFlow()) + " kg leave every second."
+                        + ": together " + Notation.MASS_FLOW.writeWithUnit(b.engine().massFlow()) + "."
                         + b.concept()
                                 .pressurization()
                                 .map(EngineSlides::pressurant)
@@ -126,6 +127,15 @@ public final class EngineSlides {
                         + Notation.FORCE.writeWithUnit(b.engine().vacuumThrust()) + " in vacuum, a specific impulse of "
                         + Notation.fixed(b.engine().vacuumIsp(), 1) + " s.";
         };
+    }
+
+    /** What people call a propellant; what is none keeps its own name. */
+    private static String name(EngineBalance b, String medium) {
+        return Stream.of(b.concept().oxidizer(), b.concept().fuel())
+                .filter(propellant -> propellant.id().equals(medium))
+                .findFirst()
+                .map(Propellant::name)
+                .orElse(medium);
     }
 
     private static Stream<PumpSizing> mainPumps(EngineBalance b) {
@@ -163,8 +173,8 @@ public final class EngineSlides {
                     + ".";
         }
         return b.turbines().stream()
-                        .map(t -> Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature()) + " gas gives the "
-                                + t.name() + " " + EnergySlide.power(t.power()))
+                        .map(t -> "Gas at " + Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature())
+                                + " gives the " + t.name() + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
                 + "."
                 + (onLiquid.isEmpty()
