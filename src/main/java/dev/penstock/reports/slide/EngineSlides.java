@@ -94,10 +94,12 @@ public final class EngineSlides {
                         .map(c -> b.station(c.outlets().get(0)))
                         .toList();
                 yield tanks.stream()
-                                .map(s -> name(b, s.medium()) + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
-                                        + " and " + Notation.PRESSURE.writeWithUnit(s.pressure()))
+                                .map(s -> name(b, s.medium()) + " at "
+                                        + Notation.TEMPERATURE.writeWithUnit(s.temperature()) + " and "
+                                        + Notation.PRESSURE.writeWithUnit(s.pressure()))
                                 .collect(Collectors.joining(" and "))
-                        + ": together " + Notation.MASS_FLOW.writeWithUnit(b.engine().massFlow()) + "."
+                        + ": together "
+                        + Notation.MASS_FLOW.writeWithUnit(b.engine().massFlow()) + "."
                         + b.concept()
                                 .pressurization()
                                 .map(EngineSlides::pressurant)
@@ -173,8 +175,9 @@ public final class EngineSlides {
                     + ".";
         }
         return b.turbines().stream()
-                        .map(t -> "Gas at " + Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature())
-                                + " gives the " + t.name() + " " + EnergySlide.power(t.power()))
+                        .map(t -> "Gas at "
+                                + Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature()) + " gives the " + t.name()
+                                + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
                 + "."
                 + (onLiquid.isEmpty()
