@@ -80,6 +80,11 @@ final class SparkBatches implements BatchWorkers {
                                 }
                             },
                             ClassTag$.MODULE$.apply(byte[].class));
+        } catch (Exception e) { // of a job that was cancelled because its rows could not be kept, say why they could not
+            if (failure.get() != null) {
+                throw failure.get();
+            }
+            throw e;
         } finally {
             writer.shutdown();
             await(writer);

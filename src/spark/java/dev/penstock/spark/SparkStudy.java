@@ -23,7 +23,7 @@ import org.apache.spark.api.java.JavaSparkContext;
 public final class SparkStudy {
 
     /** How long a standalone cluster may take to give a first worker. */
-    private static final long PATIENCE = TimeUnit.SECONDS.toMillis(60);
+    private static final long PATIENCE = TimeUnit.MINUTES.toMillis(3);
 
     /** Spark's own archives are on every worker already; these go with the study. */
     private static final List<String> OWN = List.of(
@@ -66,7 +66,7 @@ public final class SparkStudy {
             }
         } catch (PenstockException | IOException e) {
             System.out.println("failed " + first(e));
-        } catch (RuntimeException e) {
+        } catch (Exception e) { // Spark's own failures are checked ones that it does not declare
             System.out.println("failed " + first(e));
             e.printStackTrace();
         }
@@ -91,8 +91,11 @@ public final class SparkStudy {
                         (done, of, what) -> System.out.println("done " + done + " of " + of),
                         () -> false);
                 System.out.println("run " + run.batches() + " " + run.skipped() + " " + run.worked());
-            } catch (RuntimeException e) {
-                throw deserted.get() ? new IllegalStateException("no worker of the cluster has taken the work up") : e;
+            } catch (Exception e) { // undeclared ones of Spark too
+                if (deserted.get()) {
+                    throw new IllegalStateException("no worker of the cluster has taken the work up", e);
+                }
+                throw e;
             }
         }
     }
