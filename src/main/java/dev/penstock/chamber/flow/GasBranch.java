@@ -54,6 +54,11 @@ final class GasBranch {
         return lnP[i];
     }
 
+    /** Mass flux at a node (kg/(m²·s)). */
+    double nodeFlux(int i) {
+        return flux[i];
+    }
+
     /** Interval whose ends enclose a mass flux, which rises or falls all along the branch. */
     int intervalOfFlux(double wanted) {
         boolean rising = flux[n - 1] > flux[0];

@@ -101,8 +101,8 @@ public final class GasProfile {
         int i = branch.intervalOfFlux(flux);
         double a = branch.lnPressure(i);
         double b = branch.lnPressure(i + 1);
-        double fa = branch.massFlux(a) - flux;
-        double fb = branch.massFlux(b) - flux;
+        double fa = branch.nodeFlux(i) - flux;
+        double fb = branch.nodeFlux(i + 1) - flux;
         if (fa == 0 || fb == 0 || fa > 0 == fb > 0) {
             return Math.abs(fa) < Math.abs(fb) ? a : b;
         }

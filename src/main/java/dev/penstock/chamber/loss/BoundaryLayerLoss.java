@@ -98,12 +98,13 @@ public final class BoundaryLayerLoss extends LossModel {
             double dx = nextX - x;
             double slope = (nextRadius - radius) / dx;
             double growth = Math.sqrt(1 + slope * slope) * dx;
-            double h = shape(next);
+            double recovery = recoveryTemperature(next);
+            double h = shape(next, recovery);
             // θ ρ r v^(2+H) is carried along exactly between stations; friction is added.
             double carried = theta
                     * (gas.density() * radius / (next.density() * nextRadius))
                     * Math.pow(gas.velocity() / next.velocity(), 2 + h);
-            theta = withFriction(next, carried, growth / throat);
+            theta = withFriction(next, recovery, carried, growth / throat);
             gas = next;
             radius = nextRadius;
             x = nextX;
@@ -140,9 +141,8 @@ public final class BoundaryLayerLoss extends LossModel {
     }
 
     /** Adds friction over a step: dθ = k θ^−1/4 ds integrates to θ^5/4 rising by 5/4 k ds; so does φ, over s/r_t. */
-    private static double withFriction(NozzleStation gas, double theta, double length) {
+    private static double withFriction(NozzleStation gas, double recovery, double theta, double length) {
         double wall = Math.min(WALL_TEMPERATURE, gas.temperature());
-        double recovery = recoveryTemperature(gas);
         double reference = 0.5 * (wall + gas.temperature()) + 0.22 * (recovery - gas.temperature());
         double densityRatio = gas.temperature() / reference;
         double viscosity = gas.viscosity() * Math.pow(reference / gas.temperature(), VISCOSITY_EXPONENT);
@@ -150,9 +150,9 @@ public final class BoundaryLayerLoss extends LossModel {
         return Math.pow(Math.pow(theta, 1.25) + 1.25 * k * length, 0.8);
     }
 
-    private static double shape(NozzleStation gas) {
+    private static double shape(NozzleStation gas, double recovery) {
         double wall = Math.min(WALL_TEMPERATURE, gas.temperature());
-        return SHAPE * wall / gas.temperature() + recoveryTemperature(gas) / gas.temperature() - 1;
+        return SHAPE * wall / gas.temperature() + recovery / gas.temperature() - 1;
     }
 
     private static double recoveryTemperature(NozzleStation gas) {

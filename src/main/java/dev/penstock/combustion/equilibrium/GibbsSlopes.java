@@ -23,6 +23,10 @@ final class GibbsSlopes {
     private final GibbsNewton newton;
     private final DenseSystem system;
     private final double[] answer;
+    /** φ_j and ψ_j of the gases, where they take up room (-). */
+    private final double[] phi;
+
+    private final double[] psi;
 
     GibbsSlopes(GibbsState state, GibbsNewton newton) {
         this.state = state;
@@ -30,6 +34,8 @@ final class GibbsSlopes {
         int capacity = state.elements + state.condensed + 2;
         system = new DenseSystem(capacity);
         answer = new double[capacity];
+        phi = new double[state.gas];
+        psi = new double[state.gas];
     }
 
     /** @return −(∂ln p/∂ln v)_s with shifting composition (-) */
@@ -90,13 +96,21 @@ final class GibbsSlopes {
         answer[rowN] = state.gasMoles;
         ThermoTable thermo = state.species.thermo;
         if (thermo.dense()) {
-            for (int j = 0; j < state.gas; j++) {
-                double more = state.moles[j] * thermo.crowding(j);
-                for (int k = 0; k < state.elements; k++) {
-                    answer[k] += state.species.atoms[k][j] * more;
+            thermo.crowding(phi, psi, state.gas);
+            double[] moles = state.moles;
+            for (int k = 0; k < state.elements; k++) {
+                double[] ak = state.species.atoms[k];
+                double sum = answer[k];
+                for (int j : state.species.holders[k]) {
+                    sum += ak[j] * (moles[j] * phi[j]);
                 }
-                answer[rowN] += more;
+                answer[k] = sum;
             }
+            double sum = answer[rowN];
+            for (int j = 0; j < state.gas; j++) {
+                sum += moles[j] * phi[j];
+            }
+            answer[rowN] = sum;
         }
     }
 
@@ -105,8 +119,11 @@ final class GibbsSlopes {
         ThermoTable thermo = state.species.thermo;
         double sum = 0;
         if (thermo.dense()) {
+            thermo.crowding(phi, psi, state.gas);
+            double[] moles = state.moles;
+            double[] h = thermo.h;
             for (int j = 0; j < state.gas; j++) {
-                sum += state.moles[j] * ((thermo.h[j] + 1) * thermo.crowding(j) - thermo.crowdingHeat(j));
+                sum += moles[j] * ((h[j] + 1) * phi[j] - psi[j]);
             }
         }
         return sum;
@@ -121,14 +138,23 @@ final class GibbsSlopes {
         if (!thermo.dense()) {
             return answer[rowN];
         }
+        thermo.crowding(phi, psi, state.gas);
+        double[] moles = state.moles;
+        double[] h = thermo.h;
+        double dlnGas = answer[rowN];
         double sum = 0;
         for (int j = 0; j < state.gas; j++) {
-            double room = 1 + thermo.crowding(j);
-            double dlnN = answer[rowN] + thermo.h[j] * dlnT - room * dlnP;
-            for (int k = 0; k < state.elements; k++) {
-                dlnN += state.species.atoms[k][j] * answer[k];
+            double room = 1 + phi[j];
+            double dlnN = dlnGas + h[j] * dlnT - room * dlnP;
+            sum += moles[j] * (room * dlnN + phi[j] * dlnP - psi[j] * dlnT);
+        }
+        for (int k = 0; k < state.elements; k++) {
+            double[] ak = state.species.atoms[k];
+            double held = 0;
+            for (int j : state.species.holders[k]) {
+                held += moles[j] * (1 + phi[j]) * ak[j];
             }
-            sum += state.moles[j] * (room * dlnN + thermo.crowding(j) * dlnP - thermo.crowdingHeat(j) * dlnT);
+            sum += held * answer[k];
         }
         return sum / state.volume();
     }

@@ -154,15 +154,41 @@ public final class ThermoTable {
     }
 
     /**
+     * {@link #crowding} and {@link #crowdingHeat} of the first species, where gases take up room.
+     *
+     * @param phi receives p B/(R T) (-)
+     * @param psi receives p (B − T dB/dT)/(R T) (-)
+     * @param gases number of species
+     */
+    public void crowding(double[] phi, double[] psi, int gases) {
+        double t = evaluatedAt;
+        double perRoom = evaluatedPressure / t;
+        double[] room = covolume;
+        double[] pull = attraction;
+        for (int j = 0; j < gases; j++) {
+            double a = pull[j] / t;
+            phi[j] = perRoom * (room[j] - a);
+            psi[j] = perRoom * (room[j] - 2 * a);
+        }
+    }
+
+    /**
      * @param gasMoles moles of all gases (mol/kg)
      * @param moles moles of each species, gases first (mol/kg)
      * @param gases number of gases
      * @return p v/(R T): the moles of gas and what they take up beyond ideal ones (mol/kg)
      */
     public double volume(double gasMoles, double[] moles, int gases) {
+        double[] room = covolume;
+        if (room == null) {
+            return gasMoles;
+        }
+        double[] pull = attraction;
+        double t = evaluatedAt;
+        double perRoom = evaluatedPressure / t;
         double sum = gasMoles;
-        for (int j = 0; dense() && j < gases; j++) {
-            sum += moles[j] * crowding(j);
+        for (int j = 0; j < gases; j++) {
+            sum += moles[j] * (perRoom * (room[j] - pull[j] / t));
         }
         return sum;
     }

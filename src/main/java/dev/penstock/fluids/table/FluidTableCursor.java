@@ -192,13 +192,20 @@ final class FluidTableCursor implements FluidCursor {
 
     /** A property of the patch over its height at the pressure, as a polynomial. */
     private void cut(Property property) {
-        int at = property.ordinal() * SIZE;
-        for (int j = 0; j < ORDER; j++) {
-            double sum = 0;
-            for (int i = ORDER - 1; i >= 0; i--) {
-                sum += powers[i] * coefficients[at + i * ORDER + j];
-            }
-            line[j] = sum;
+        double[] c = coefficients;
+        double[] x = powers;
+        double x1 = x[1];
+        double x2 = x[2];
+        double x3 = x[3];
+        double x4 = x[4];
+        double x5 = x[5];
+        for (int j = 0, at = property.ordinal() * SIZE; j < ORDER; j++, at++) {
+            line[j] = x5 * c[at + 5 * ORDER]
+                    + x4 * c[at + 4 * ORDER]
+                    + x3 * c[at + 3 * ORDER]
+                    + x2 * c[at + 2 * ORDER]
+                    + x1 * c[at + ORDER]
+                    + c[at];
         }
     }
 
@@ -220,17 +227,23 @@ final class FluidTableCursor implements FluidCursor {
     }
 
     private double read(Property property) {
-        int at = property.ordinal() * SIZE;
+        double[] c = coefficients;
+        double[] x = powers;
+        double[] y = heightPowers;
+        double y1 = y[1];
+        double y2 = y[2];
+        double y3 = y[3];
+        double y4 = y[4];
+        double y5 = y[5];
         double sum = 0;
-        for (int i = ORDER - 1; i >= 0; i--) {
-            int row = at + i * ORDER;
-            double inner = coefficients[row]
-                    + coefficients[row + 1] * heightPowers[1]
-                    + coefficients[row + 2] * heightPowers[2]
-                    + coefficients[row + 3] * heightPowers[3]
-                    + coefficients[row + 4] * heightPowers[4]
-                    + coefficients[row + 5] * heightPowers[5];
-            sum += powers[i] * inner;
+        for (int i = ORDER - 1, row = property.ordinal() * SIZE + i * ORDER; i >= 0; i--, row -= ORDER) {
+            double inner = c[row]
+                    + c[row + 1] * y1
+                    + c[row + 2] * y2
+                    + c[row + 3] * y3
+                    + c[row + 4] * y4
+                    + c[row + 5] * y5;
+            sum += x[i] * inner;
         }
         return sum;
     }
