@@ -237,12 +237,8 @@ final class FluidTableCursor implements FluidCursor {
         double y5 = y[5];
         double sum = 0;
         for (int i = ORDER - 1, row = property.ordinal() * SIZE + i * ORDER; i >= 0; i--, row -= ORDER) {
-            double inner = c[row]
-                    + c[row + 1] * y1
-                    + c[row + 2] * y2
-                    + c[row + 3] * y3
-                    + c[row + 4] * y4
-                    + c[row + 5] * y5;
+            double inner =
+                    c[row] + c[row + 1] * y1 + c[row + 2] * y2 + c[row + 3] * y3 + c[row + 4] * y4 + c[row + 5] * y5;
             sum += x[i] * inner;
         }
         return sum;
