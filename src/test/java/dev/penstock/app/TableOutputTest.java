@@ -72,6 +72,23 @@ class TableOutputTest {
                 .contains("it needs --csv");
     }
 
+    /** Paper has no trail unless asked for; what is asked of paper without any is refused before the case is looked for. */
+    @Test
+    void whatGoesOnPaperNeedsPaper() {
+        for (String option : List.of("--with-trail", "--paper=a4")) {
+            for (String command : List.of("balance", "size")) {
+                assertThat(Run.of(command, "nobody", option).problems())
+                        .singleElement()
+                        .asString()
+                        .contains("it needs --report");
+            }
+        }
+        assertThat(Run.of("size", "nobody", "--with-trail", "--report", "page.html").problems())
+                .singleElement()
+                .asString()
+                .contains("--with-trail", "FILE.pdf");
+    }
+
     /** What takes long is not begun for a part that no answer has. */
     @Test
     void aLongCommandRefusesAWrongPartBeforeItBegins() {

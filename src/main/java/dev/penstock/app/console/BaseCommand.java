@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** What all commands share: help, the choice of output, and the trace for defects. */
@@ -91,8 +93,31 @@ public abstract class BaseCommand implements Callable<Integer> {
         if (rows.isPresent() && !csv) {
             throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
         }
+        checkPaper();
         if (rows.isPresent()) {
             furtherParts().ifPresent(further -> new AnswerParts(session.home(), command(), further).check(rows.get()));
+        }
+    }
+
+    /** What is asked of paper needs a page that goes on paper. */
+    private void checkPaper() {
+        ParseResult given = spec.commandLine().getParseResult();
+        String page = given.hasMatchedOption("--report")
+                ? given.matchedOption("--report").originalStringValues().get(0)
+                : "";
+        if (given.hasMatchedOption("--paper") && page.isEmpty()) {
+            throw new InvalidInput(
+                    "", "--paper", given.matchedOption("--paper").originalStringValues().get(0), "it needs --report");
+        }
+        boolean paper = given.hasMatchedOption("--paper")
+                || page.toLowerCase(Locale.ROOT).endsWith(".pdf");
+        if (given.hasMatchedOption("--with-trail") && !paper) {
+            throw new InvalidInput(
+                    "",
+                    "--with-trail",
+                    "given",
+                    "it says what goes on paper: it needs --report FILE.pdf, or --report with --paper; explain prints the trail of"
+                            + " a number");
         }
     }
 

@@ -28,7 +28,7 @@ public final class ReportOption implements OutputOption {
     @Option(
             names = "--with-trail",
             description =
-                    "print models, folded tables, the file and the trail of every number too; the page always has them")
+                    "on paper: models, folded tables, the file and the trail of every number too; the page always has them")
     private boolean withTrail;
 
     /** @return where the page goes; empty if none was asked for */
