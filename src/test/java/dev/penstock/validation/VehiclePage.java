@@ -122,6 +122,13 @@ final class VehiclePage {
                 103.5,
                 StagnationHeating.flux(3.0e-4, 1, 7000) / 1e4,
                 5e-4));
+        // original form q = K √(p_s/R)(h_s − h_w), K = 0.1113 kg/(s m^1.5 atm^0.5), with Newton's p_s = ρV² and h_s − h_w = V²/2
+        checks.add(new Check(
+                "the same by the original form [sutton-graves-1971] (independent calculation)",
+                "stagnation flux, W/cm²",
+                0.1113 * Math.sqrt(3.0e-4 * 7000.0 * 7000 / 101325) * 7000.0 * 7000 / 2 / 1e4,
+                StagnationHeating.flux(3.0e-4, 1, 7000) / 1e4,
+                1e-2));
         double height = 7200;
         Atmosphere exponential =
                 altitude -> new Atmosphere.State(altitude, 0, 250, 1.225 * Math.exp(-altitude / height), 300);
@@ -330,6 +337,12 @@ final class VehiclePage {
         page.append(stages(PublishedStages.rows()));
         page.append(
                 """
+
+                ## Entry heating
+
+                The one worked example of entry heating in the handbook that the project was given (3.0e-4 kg/m³, 7000 m/s, 1 m) is among the
+                worked examples above. The handbook holds no measured flux of a flight, and none is set against the program here; fall and
+                heat load rest on the closed solution of a ballistic entry and on integrals by hand.
 
                 ## Held by tests without a published figure
 
