@@ -83,7 +83,8 @@ class TableOutputTest {
                         .contains("it needs --report");
             }
         }
-        assertThat(Run.of("size", "nobody", "--with-trail", "--report", "page.html").problems())
+        assertThat(Run.of("size", "nobody", "--with-trail", "--report", "page.html")
+                        .problems())
                 .singleElement()
                 .asString()
                 .contains("--with-trail", "FILE.pdf");

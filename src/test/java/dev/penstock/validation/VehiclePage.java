@@ -122,7 +122,8 @@ final class VehiclePage {
                 103.5,
                 StagnationHeating.flux(3.0e-4, 1, 7000) / 1e4,
                 5e-4));
-        // original form q = K √(p_s/R)(h_s − h_w), K = 0.1113 kg/(s m^1.5 atm^0.5), with Newton's p_s = ρV² and h_s − h_w = V²/2
+        // original form q = K √(p_s/R)(h_s − h_w), K = 0.1113 kg/(s m^1.5 atm^0.5), with Newton's p_s = ρV² and h_s −
+        // h_w = V²/2
         checks.add(new Check(
                 "the same by the original form [sutton-graves-1971] (independent calculation)",
                 "stagnation flux, W/cm²",

@@ -107,7 +107,10 @@ public abstract class BaseCommand implements Callable<Integer> {
                 : "";
         if (given.hasMatchedOption("--paper") && page.isEmpty()) {
             throw new InvalidInput(
-                    "", "--paper", given.matchedOption("--paper").originalStringValues().get(0), "it needs --report");
+                    "",
+                    "--paper",
+                    given.matchedOption("--paper").originalStringValues().get(0),
+                    "it needs --report");
         }
         boolean paper = given.hasMatchedOption("--paper")
                 || page.toLowerCase(Locale.ROOT).endsWith(".pdf");
