@@ -212,7 +212,11 @@ async function drawFlow(wanted) {
 
 function putFlow(flow) {
   const made = drawing(flow, fileName() + "-flow");
+  nameStations(made);
   const old = byId("flow").firstElementChild;
+  if (old && !old.querySelector(".fault") && !faulted(state.shown.limits).length && follow(old, made)) {
+    return;
+  }
   const diagram = old ? exchange(old, made) : made;
   if (!old) {
     byId("flow").append(diagram);
@@ -298,6 +302,38 @@ function exchange(old, made) {
   return old;
 }
 
+/** Whether two elements are built alike, whatever they say and where they stand. */
+const alike = (old, made) => old.nodeName === made.nodeName && old.childNodes.length === made.childNodes.length &&
+  [...made.childNodes].every((child, i) => alike(old.childNodes[i], child));
+
+/**
+ * Takes over what a new drawing says where it is built as the old one: the browser lays out and paints only what has changed.
+ *
+ * @return whether it could
+ */
+function follow(old, made) {
+  const name = (figure) => figure.querySelector(".save button").getAttribute("aria-label");
+  if (name(old) !== name(made) || !alike(old, made)) {
+    return false;
+  }
+  const take = (from, to) => {
+    if (from.nodeType === Node.TEXT_NODE) {
+      if (to.data !== from.data) {
+        to.data = from.data;
+      }
+      return;
+    }
+    for (const { name, value } of from.attributes) {
+      if (to.getAttribute(name) !== value) {
+        to.setAttribute(name, value);
+      }
+    }
+    [...from.childNodes].forEach((child, i) => take(child, to.childNodes[i]));
+  };
+  take(made, old);
+  return true;
+}
+
 /** Longest wait for a quiet moment (ms). */
 const LONGEST_WAIT = 300;
 const whenIdle = (act) => (window.requestIdleCallback ? requestIdleCallback(act, { timeout: LONGEST_WAIT }) : setTimeout(act));
@@ -356,9 +392,12 @@ function limits(all) {
   };
 }
 
+/** Missed limits that have a component. */
+const faulted = (all) => all.filter((l) => !l.met && l.component);
+
 /** A missed limit shows on its component in the diagram. */
 function markFaults(figure, all) {
-  for (const limit of all.filter((l) => !l.met && l.component)) {
+  for (const limit of faulted(all)) {
     const part = figure.querySelector('[data-component="' + CSS.escape(limit.component) + '"]');
     if (part) {
       flag(part, "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text, "limit missed");
@@ -419,14 +458,20 @@ function keepInside(sign, box) {
   }
 }
 
-/** The values of a station in the diagram lead to its line in the table, where each of them opens. */
-function leadToTable(figure) {
-  const plates = [...figure.querySelectorAll("[data-station]")];
+/** Stations are buttons, one of them in the order of keys. */
+function nameStations(figure) {
   figure.querySelector("svg")?.setAttribute("role", "group");
-  plates.forEach((plate, i) => {
+  figure.querySelectorAll("[data-station]").forEach((plate, i) => {
     plate.setAttribute("role", "button");
     plate.setAttribute("aria-label", "station " + plate.dataset.station + ", " + (plate.querySelector("title")?.textContent || ""));
     plate.setAttribute("tabindex", i === 0 ? "0" : "-1");
+  });
+}
+
+/** The values of a station in the diagram lead to its line in the table, where each of them opens. */
+function leadToTable(figure) {
+  const plates = [...figure.querySelectorAll("[data-station]")];
+  plates.forEach((plate, i) => {
     plate.addEventListener("click", () => toLine(plate));
     plate.addEventListener("keydown", (e) => {
       const to = { ArrowRight: i + 1, ArrowDown: i + 1, ArrowLeft: i - 1, ArrowUp: i - 1, Home: 0, End: plates.length - 1 }[e.key];
