@@ -34,6 +34,7 @@ class JoinsByLabelTest {
             Map.entry("cycles/questions/LimitSearch.java", "a limit by its dotted name, as its result gives it"),
             Map.entry("cycles/questions/PressureTrials.java", "a limit by its dotted name, as a user leaves it out"),
             Map.entry("cycles/trail/EnginePlaces.java", "an item of mass by the part it belongs to"),
+            Map.entry("reports/chart/LineChart.java", "curves of one panel by the names of its key"),
             Map.entry("reports/study/SweepLimits.java", "a limit by its dotted name, as a sweep chose it"),
             Map.entry("study/store/StoredRows.java", "columns of a table by their name"),
             Map.entry("vehicle/PayloadPartials.java", "stages by the names that the file gives them"),
