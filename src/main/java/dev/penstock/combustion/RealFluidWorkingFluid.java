@@ -68,19 +68,17 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
         asked++;
         double own = enthalpy - propellant.absoluteEnthalpy(0);
-        return state(
-                known.isPresent()
-                        ? propellant.fluid().atPressureEnthalpy(pressure, own, known.get())
-                        : propellant.fluid().atPressureEnthalpy(pressure, own));
+        return state(propellant.fluid().atPressureEnthalpy(pressure, own, states()));
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
         asked++;
-        return state(
-                known.isPresent()
-                        ? propellant.fluid().atPressureEntropy(pressure, entropy, known.get())
-                        : propellant.fluid().atPressureEntropy(pressure, entropy));
+        return state(propellant.fluid().atPressureEntropy(pressure, entropy, states()));
+    }
+
+    private KnownStates states() {
+        return known.orElseGet(KnownStates::new);
     }
 
     private WorkingState state(FluidState s) {
