@@ -103,8 +103,10 @@ class WorkingFluidTest {
         WorkingFluid plain = new RealFluidWorkingFluid(methane);
         WorkingState in = plain.atPressureTemperature(0.85e6, temperature);
         keeping.atPressureEnthalpy(0.855e6, in.enthalpy());
-        double kept = in.enthalpy() - keeping.atPressureEntropy(0.83e6, in.entropy()).enthalpy();
-        double drop = in.enthalpy() - plain.atPressureEntropy(0.83e6, in.entropy()).enthalpy();
+        double kept =
+                in.enthalpy() - keeping.atPressureEntropy(0.83e6, in.entropy()).enthalpy();
+        double drop =
+                in.enthalpy() - plain.atPressureEntropy(0.83e6, in.entropy()).enthalpy();
         assertThat(kept).isCloseTo(drop, withinPercentage(1e-7));
     }
 }

@@ -24,8 +24,8 @@ class CycleReachRunsTest {
     private static final EngineRuns RUNS = new EngineRuns(HOME, FluidLibrary.open());
     private static final Concept CONCEPT = RUNS.read(
             Path.of("cycles/heron.toml"), Map.of("cooling.coolant", "none", "engine.chamber_pressure", "6 MPa"));
-    private static final Pattern LAST_KEPT =
-            Pattern.compile("closes within its limits up to a chamber pressure of ([0-9.]+) MPa, but the search failed");
+    private static final Pattern LAST_KEPT = Pattern.compile(
+            "closes within its limits up to a chamber pressure of ([0-9.]+) MPa, but the search failed");
     private static CycleReach reach;
 
     /** Not in an initialiser: workers run a lambda of this class, which would wait for the class to be ready. */
@@ -50,11 +50,13 @@ class CycleReachRunsTest {
     private static double least(CycleReach.Point point) {
         return point.balance()
                 .map(b -> b.engine().chamberPressure())
-                .orElseGet(() -> 1e6 * Double.parseDouble(LAST_KEPT.matcher(point.why())
-                        .results()
-                        .findFirst()
-                        .orElseThrow()
-                        .group(1)));
+                .orElseGet(() -> 1e6
+                        * Double.parseDouble(LAST_KEPT
+                                .matcher(point.why())
+                                .results()
+                                .findFirst()
+                                .orElseThrow()
+                                .group(1)));
     }
 
     @Test
