@@ -108,7 +108,8 @@ public final class Balancer {
             balanceModels.choices().seen().stream()
                     .filter(s -> sets.stream().noneMatch(s::sameAs))
                     .forEach(sets::add);
-            if (sets.size() < 2) {
+            // a set that was alone has failed just now; that of the neighbour may not have been tried
+            if (sets.stream().allMatch(balanceModels.choices().stages()::sameAs)) {
                 throw e;
             }
             return withStages(concept, near, built, sets, work).orElseThrow(() -> e);
