@@ -7,6 +7,7 @@ import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A heated propellant that drives a turbine unburnt, with the properties of the real fluid and enthalpies relative to the
@@ -68,17 +69,26 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
         asked++;
         double own = enthalpy - propellant.absoluteEnthalpy(0);
-        return state(propellant.fluid().atPressureEnthalpy(pressure, own, states()));
+        return state(sought(states -> propellant.fluid().atPressureEnthalpy(pressure, own, states)));
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
         asked++;
-        return state(propellant.fluid().atPressureEntropy(pressure, entropy, states()));
+        return state(sought(states -> propellant.fluid().atPressureEntropy(pressure, entropy, states)));
     }
 
-    private KnownStates states() {
-        return known.orElseGet(KnownStates::new);
+    /**
+     * A search from nothing leaves some 1e-10 of pressure far above the critical temperature, which is 1e-7 of a small drop; a second
+     * one from where it ended takes that off, so that a fluid that keeps states and one that does not give the same.
+     */
+    private FluidState sought(Function<KnownStates, FluidState> search) {
+        if (known.isPresent()) {
+            return search.apply(known.get());
+        }
+        KnownStates own = new KnownStates();
+        search.apply(own);
+        return search.apply(own);
     }
 
     private WorkingState state(FluidState s) {

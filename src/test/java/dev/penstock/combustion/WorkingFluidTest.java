@@ -102,7 +102,7 @@ class WorkingFluidTest {
         WorkingFluid keeping = RealFluidWorkingFluid.keepingStates(methane);
         WorkingFluid plain = new RealFluidWorkingFluid(methane);
         WorkingState in = plain.atPressureTemperature(0.85e6, temperature);
-        keeping.atPressureEnthalpy(0.855e6, in.enthalpy());
+        keeping.atPressureEntropy(0.8301e6, in.entropy());
         double kept =
                 in.enthalpy() - keeping.atPressureEntropy(0.83e6, in.entropy()).enthalpy();
         double drop =

@@ -84,30 +84,12 @@ final class CoolPropCursor implements FluidCursor {
                 set(p, second, wanted);
             }
             known.mixed(phase == Phase.TWO_PHASE);
-            polish(p, second, wanted, known);
         }
         FluidState state = snapshot();
         if (phase != Phase.TWO_PHASE) {
             known.add(warm.point(p, state.density(), state.temperature(), state.enthalpy(), state.entropy()));
         }
         return state;
-    }
-
-    /**
-     * Takes off what a search from nothing leaves, some 1e-10 of pressure far above the critical temperature, so that a state is the
-     * same whatever was known.
-     */
-    private void polish(double p, CoolPropOutput second, double wanted, KnownStates known) {
-        if (phase == Phase.TWO_PHASE) {
-            return;
-        }
-        FluidState rough = snapshot();
-        known.add(warm.point(p, rough.density(), rough.temperature(), rough.enthalpy(), rough.entropy()));
-        if (warm.arrive(known, p, second, wanted, WarmFlash.POLISHED)) {
-            arrived(p);
-        } else {
-            set(p, second, wanted);
-        }
     }
 
     /**
