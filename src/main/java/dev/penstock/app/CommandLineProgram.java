@@ -124,24 +124,23 @@ public final class CommandLineProgram implements Runnable {
         PlainOutput out = new PlainOutput(new FileOutputStream(FileDescriptor.out));
         PlainOutput err = new PlainOutput(new FileOutputStream(FileDescriptor.err));
         Session session = session(home, out, err, System.console() != null);
-        EarlyModels early = EarlyModels.begin(session, needsFluidStates(arguments), asksForEngines(arguments));
+        EarlyModels early = EarlyModels.begin(session, needed(arguments));
         int code = runChecked(session, out, arguments);
         early.await();
         System.exit(code);
     }
 
-    /** Whether a line names a command that asks for states of fluids, and not only for its help. */
-    private static boolean needsFluidStates(String... arguments) {
-        Optional<Class<? extends BaseCommand>> command =
-                arguments.length == 0 ? Optional.empty() : named(arguments[0]).filter(WITH_FLUID_STATES::contains);
-        boolean told = arguments.length > 1
-                || command.filter(AnswerCommand.class::equals).isPresent();
-        return command.isPresent() && told && Arrays.stream(arguments).noneMatch(HELP::contains);
-    }
-
-    private static boolean asksForEngines(String... arguments) {
-        return arguments.length > 0
-                && named(arguments[0]).filter(c -> !WITHOUT_ENGINES.contains(c)).isPresent();
+    /** What the command that a line names will ask for, unless it is asked for its help alone. */
+    private static EarlyModels.Needed needed(String... arguments) {
+        if (arguments.length == 0 || Arrays.stream(arguments).anyMatch(HELP::contains)) {
+            return EarlyModels.Needed.NOTHING;
+        }
+        return named(arguments[0])
+                .filter(WITH_FLUID_STATES::contains)
+                .filter(command -> arguments.length > 1 || command == AnswerCommand.class)
+                .map(command ->
+                        WITHOUT_ENGINES.contains(command) ? EarlyModels.Needed.STATES : EarlyModels.Needed.ENGINES)
+                .orElse(EarlyModels.Needed.NOTHING);
     }
 
     /** Results and problems are printed by the commands themselves; libraries stay quiet unless somebody asks them. */

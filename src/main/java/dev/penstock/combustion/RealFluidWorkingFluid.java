@@ -40,7 +40,7 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
         return new RealFluidWorkingFluid(propellant, Optional.of(new KnownStates()));
     }
 
-    /** @return states asked for so far by enthalpy or entropy */
+    /** @return states asked for so far by enthalpy or entropy of a fluid that keeps them */
     public long asked() {
         return asked;
     }
@@ -67,14 +67,12 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
 
     @Override
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
-        asked++;
         double own = enthalpy - propellant.absoluteEnthalpy(0);
         return state(sought(states -> propellant.fluid().atPressureEnthalpy(pressure, own, states)));
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
-        asked++;
         return state(sought(states -> propellant.fluid().atPressureEntropy(pressure, entropy, states)));
     }
 
@@ -84,6 +82,7 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
      */
     private FluidState sought(Function<KnownStates, FluidState> search) {
         if (known.isPresent()) {
+            asked++;
             return search.apply(known.get());
         }
         KnownStates own = new KnownStates();

@@ -8,6 +8,15 @@ import dev.penstock.fluids.coolprop.CoolPropLibrary;
  */
 public final class EarlyModels {
 
+    /** What a command will ask for. */
+    public enum Needed {
+        NOTHING,
+        /** States of fluids. */
+        STATES,
+        /** These, and species and walls. */
+        ENGINES
+    }
+
     private final Thread loading;
 
     private EarlyModels(Thread loading) {
@@ -16,23 +25,22 @@ public final class EarlyModels {
 
     /**
      * @param session whose home folder and runs are made ready
-     * @param needed whether the command will ask for states of fluids
-     * @param engines whether it will balance engines too
-     * @return the load, begun if needed
+     * @param needed what the command will ask for
+     * @return the load, begun if anything is needed
      */
-    public static EarlyModels begin(Session session, boolean needed, boolean engines) {
-        Thread thread = new Thread(() -> load(session, engines), "models");
+    public static EarlyModels begin(Session session, Needed needed) {
+        Thread thread = new Thread(() -> load(session, needed), "models");
         thread.setDaemon(true);
-        if (needed) {
+        if (needed != Needed.NOTHING) {
             thread.start();
         }
         return new EarlyModels(thread);
     }
 
-    private static void load(Session session, boolean engines) {
+    private static void load(Session session, Needed needed) {
         try {
             CoolPropLibrary.load(session.home());
-            if (engines) {
+            if (needed == Needed.ENGINES) {
                 session.runs().study();
             }
         } catch (RuntimeException | LinkageError e) {

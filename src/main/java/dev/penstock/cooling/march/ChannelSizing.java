@@ -160,7 +160,7 @@ public final class ChannelSizing {
                 usualSlenderness,
                 TYPICAL_SLOPE);
         boolean tight = slender > usualSlenderness;
-        if (wasTight && !tight && lessThanHalf(margin, usual)) {
+        if (!tight && lessThanHalf(margin, usual)) {
             return;
         }
         ChannelRule.Shape roomy = tight ? usual.slender(Math.exp(slender)) : usual;
