@@ -64,8 +64,10 @@ final class CurveData {
                     .append(',');
             ends(json, part.getRangeAxis().getRange(), area.getMaxY(), area.getMinY());
             json.append(",\"curves\":[");
+            List<Curve> keyed = panels.size() > 1 ? LineChart.keyed(panel) : List.of();
             for (int k = 0; k < panel.curves().size(); k++) {
-                curve(json.append(k == 0 ? "" : ","), panel.curves().get(k));
+                Curve curve = panel.curves().get(k);
+                curve(json.append(k == 0 ? "" : ","), curve, keyed.contains(curve));
             }
             json.append("],\"levels\":[");
             for (int k = 0; k < panel.levels().size(); k++) {
@@ -87,10 +89,11 @@ final class CurveData {
         json.append(",\"from\":").append(number(from)).append(",\"to\":").append(number(to));
     }
 
-    private static void curve(StringBuilder json, Curve curve) {
+    private static void curve(StringBuilder json, Curve curve, boolean keyed) {
         json.append("{\"name\":").append(text(curve.name()));
         json.append(",\"ink\":").append(text(curve.ink().css()));
         json.append(",\"line\":").append(text(curve.before() ? "dotted" : curve.dashed() ? "dashed" : ""));
+        json.append(keyed ? ",\"keyed\":true" : "");
         json.append(",\"points\":[");
         boolean more = false;
         for (Curve.Point p : curve.points()) {

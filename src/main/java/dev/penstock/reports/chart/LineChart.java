@@ -198,7 +198,7 @@ public final class LineChart {
     }
 
     /** What is told by a key: not what was before, nor a lone curve that its axis names. */
-    private static List<Curve> keyed(Panel panel) {
+    static List<Curve> keyed(Panel panel) {
         List<Curve> named = panel.curves().stream()
                 .filter(c -> !c.name().isEmpty() && !c.before())
                 .toList();

@@ -48,9 +48,8 @@ function span(values) {
 
 /** Which line is which, above its panel, as the whole chart has it. */
 function keys(group, data, panel, style) {
-  const named = panel.curves.filter((c) => c.name && c.line !== "dotted");
   let x = data.x.from;
-  for (const curve of data.panels.length === 1 || (named.length === 1 && panel.label.startsWith(named[0].name)) ? [] : named) {
+  for (const curve of panel.curves.filter((c) => c.keyed)) {
     const line = { x1: x, x2: x + 26, y1: panel.to - 14, y2: panel.to - 14 };
     group.append(draw("line", { ...line, style: "stroke:" + curve.ink + ";stroke-width:2.2;stroke-dasharray:" + (DASHES[curve.line] || "none") }));
     group.append(draw("text", { x: x + 32, y: panel.to - 10, style }, curve.name));
