@@ -1,9 +1,8 @@
 package dev.penstock.combustion;
 
 import dev.penstock.fluids.Propellant;
-import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.ExpansionState;
 import dev.penstock.fluids.state.KnownStates;
-import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,25 +61,25 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
 
     @Override
     public WorkingState atPressureTemperature(double pressure, double temperature) {
-        return state(propellant.fluid().atPressureTemperature(pressure, temperature));
+        return state(ExpansionState.of(propellant.fluid().atPressureTemperature(pressure, temperature)));
     }
 
     @Override
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
         double own = enthalpy - propellant.absoluteEnthalpy(0);
-        return state(sought(states -> propellant.fluid().atPressureEnthalpy(pressure, own, states)));
+        return state(sought(states -> propellant.fluid().expansionAtPressureEnthalpy(pressure, own, states)));
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
-        return state(sought(states -> propellant.fluid().atPressureEntropy(pressure, entropy, states)));
+        return state(sought(states -> propellant.fluid().expansionAtPressureEntropy(pressure, entropy, states)));
     }
 
     /**
      * A search from nothing leaves some 1e-10 of pressure far above the critical temperature, which is 1e-7 of a small drop; a second
      * one from where it ended takes that off, so that a fluid that keeps states and one that does not give the same.
      */
-    private FluidState sought(Function<KnownStates, FluidState> search) {
+    private ExpansionState sought(Function<KnownStates, ExpansionState> search) {
         if (known.isPresent()) {
             asked++;
             return search.apply(known.get());
@@ -90,7 +89,7 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
         return search.apply(own);
     }
 
-    private WorkingState state(FluidState s) {
+    private WorkingState state(ExpansionState s) {
         return new WorkingState(
                 s.pressure(),
                 s.temperature(),
@@ -100,6 +99,6 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
                 s.isobaricHeatCapacity(),
                 s.density() * s.soundSpeed() * s.soundSpeed() / s.pressure(),
                 s.soundSpeed(),
-                s.phase() == Phase.TWO_PHASE);
+                s.twoPhase());
     }
 }

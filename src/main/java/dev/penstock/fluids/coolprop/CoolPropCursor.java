@@ -2,6 +2,7 @@ package dev.penstock.fluids.coolprop;
 
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.ExpansionState;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
@@ -63,15 +64,44 @@ final class CoolPropCursor implements FluidCursor {
 
     /** The state at a pressure and enthalpy, from a state that is known. */
     FluidState atPressureEnthalpy(double p, double h, KnownStates known) {
-        return at(p, CoolPropOutput.ENTHALPY, h, known);
+        move(p, CoolPropOutput.ENTHALPY, h, known);
+        FluidState state = snapshot();
+        keep(known, state.density(), state.temperature(), state.enthalpy(), state.entropy());
+        return state;
     }
 
-    /** The state at a pressure and entropy, from a state that is known. */
-    FluidState atPressureEntropy(double p, double s, KnownStates known) {
-        return at(p, CoolPropOutput.ENTROPY, s, known);
+    /** What an expansion asks of the state at a pressure and enthalpy, from a state that is known. */
+    ExpansionState expansionAtPressureEnthalpy(double p, double h, KnownStates known) {
+        return expansion(p, CoolPropOutput.ENTHALPY, h, known);
     }
 
-    private FluidState at(double p, CoolPropOutput second, double wanted, KnownStates known) {
+    /** What an expansion asks of the state at a pressure and entropy, from a state that is known. */
+    ExpansionState expansionAtPressureEntropy(double p, double s, KnownStates known) {
+        return expansion(p, CoolPropOutput.ENTROPY, s, known);
+    }
+
+    private ExpansionState expansion(double p, CoolPropOutput second, double wanted, KnownStates known) {
+        move(p, second, wanted, known);
+        ExpansionState state = new ExpansionState(
+                pressure,
+                temperature(),
+                density(),
+                enthalpy(),
+                entropy(),
+                isobaricHeatCapacity(),
+                soundSpeed(),
+                phase == Phase.TWO_PHASE);
+        keep(known, state.density(), state.temperature(), state.enthalpy(), state.entropy());
+        return state;
+    }
+
+    private void keep(KnownStates known, double density, double temperature, double enthalpy, double entropy) {
+        if (phase != Phase.TWO_PHASE) {
+            known.add(warm.point(pressure, density, temperature, enthalpy, entropy));
+        }
+    }
+
+    private void move(double p, CoolPropOutput second, double wanted, KnownStates known) {
         placed = false;
         if (warm.arrive(known, p, second, wanted, WarmFlash.POLISHED)) {
             arrived(p);
@@ -85,11 +115,6 @@ final class CoolPropCursor implements FluidCursor {
             }
             known.mixed(phase == Phase.TWO_PHASE);
         }
-        FluidState state = snapshot();
-        if (phase != Phase.TWO_PHASE) {
-            known.add(warm.point(p, state.density(), state.temperature(), state.enthalpy(), state.entropy()));
-        }
-        return state;
     }
 
     /**

@@ -3,6 +3,7 @@ package dev.penstock.fluids.coolprop;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.property.TransportModel;
+import dev.penstock.fluids.state.ExpansionState;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
@@ -168,8 +169,13 @@ public final class CoolPropFluid implements Fluid {
     }
 
     @Override
-    public FluidState atPressureEntropy(double pressure, double entropy, KnownStates known) {
-        return own().atPressureEntropy(pressure, entropy, known);
+    public ExpansionState expansionAtPressureEnthalpy(double pressure, double enthalpy, KnownStates known) {
+        return own().expansionAtPressureEnthalpy(pressure, enthalpy, known);
+    }
+
+    @Override
+    public ExpansionState expansionAtPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return own().expansionAtPressureEntropy(pressure, entropy, known);
     }
 
     @Override

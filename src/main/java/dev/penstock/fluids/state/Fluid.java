@@ -91,15 +91,27 @@ public interface Fluid {
     FluidState atPressureEntropy(double pressure, double entropy);
 
     /**
-     * The same, sought from a state that is known.
+     * What an expansion asks of the state at a pressure and enthalpy, sought from a state that is known.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy (J/kg)
+     * @param known states of this fluid found lately; the one found is added
+     * @return the state there, the same as without them to 1e-10
+     */
+    default ExpansionState expansionAtPressureEnthalpy(double pressure, double enthalpy, KnownStates known) {
+        return ExpansionState.of(atPressureEnthalpy(pressure, enthalpy, known));
+    }
+
+    /**
+     * What an expansion asks of the state at a pressure and entropy, sought from a state that is known.
      *
      * @param pressure absolute pressure (Pa)
      * @param entropy specific entropy (J/(kg·K))
      * @param known states of this fluid found lately; the one found is added
      * @return the state there, the same as without them to 1e-10
      */
-    default FluidState atPressureEntropy(double pressure, double entropy, KnownStates known) {
-        return atPressureEntropy(pressure, entropy);
+    default ExpansionState expansionAtPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return ExpansionState.of(atPressureEntropy(pressure, entropy));
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.ExpansionState;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples;
@@ -95,11 +96,11 @@ class StateSearchTest {
                 assertThat(state.density()).isCloseTo(alone.density(), within(1e-10 * alone.density()));
                 assertThat(state.temperature()).isCloseTo(alone.temperature(), within(1e-10 * alone.temperature()));
                 double below = 0.6 * p;
-                FluidState expanded = fluid.atPressureEntropy(below, alone.entropy(), known);
-                FluidState expandedAlone = fluid.atPressureEntropy(below, alone.entropy());
-                assertThat(expanded.phase()).isEqualTo(expandedAlone.phase());
-                assertThat(expanded.density()).isCloseTo(expandedAlone.density(), within(1e-10 * alone.density()));
-                assertThat(expanded.enthalpy()).isCloseTo(expandedAlone.enthalpy(), within(1e-10 * (high - low)));
+                alike(
+                        fluid.expansionAtPressureEntropy(below, alone.entropy(), known),
+                        fluid.atPressureEntropy(below, alone.entropy()),
+                        high - low);
+                alike(fluid.expansionAtPressureEnthalpy(p, h, known), alone, high - low);
                 double behind = 1.2 * p;
                 assertThat(fluid.enthalpyAtPressureEntropy(behind, alone.entropy(), known))
                         .isCloseTo(
@@ -107,6 +108,18 @@ class StateSearchTest {
             }
         }
         assertThat(known.size()).isPositive();
+    }
+
+    private static void alike(ExpansionState part, FluidState whole, double enthalpies) {
+        assertThat(part.twoPhase()).isEqualTo(whole.phase() == Phase.TWO_PHASE);
+        assertThat(part.pressure()).isEqualTo(whole.pressure());
+        assertThat(part.temperature()).isCloseTo(whole.temperature(), within(1e-10 * whole.temperature()));
+        assertThat(part.density()).isCloseTo(whole.density(), within(1e-10 * whole.density()));
+        assertThat(part.enthalpy()).isCloseTo(whole.enthalpy(), within(1e-10 * enthalpies));
+        assertThat(part.entropy()).isCloseTo(whole.entropy(), within(1e-10 * Math.abs(whole.entropy())));
+        assertThat(part.soundSpeed()).isCloseTo(whole.soundSpeed(), within(1e-8 * whole.soundSpeed()));
+        assertThat(part.isobaricHeatCapacity())
+                .isCloseTo(whole.isobaricHeatCapacity(), within(1e-7 * whole.isobaricHeatCapacity()));
     }
 
     /** A step of a search by density between the phases has CoolProp solve for saturation: not done where the state before lay there. */
