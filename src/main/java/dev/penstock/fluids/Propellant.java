@@ -65,6 +65,22 @@ public record Propellant(
         sources = List.copyOf(sources);
     }
 
+    /**
+     * @param oxidizer oxidizer
+     * @param fuel fuel
+     * @return both as they stand within a sentence: {@code liquid oxygen and kerosene (RP-1)}
+     */
+    public static String pair(Propellant oxidizer, Propellant fuel) {
+        return within(oxidizer.fluid().name()) + " and " + within(fuel.fluid().name());
+    }
+
+    /** A name with a small first letter, unless it is an abbreviation. */
+    private static String within(String name) {
+        return name.length() > 1 && Character.isLowerCase(name.charAt(1))
+                ? Character.toLowerCase(name.charAt(0)) + name.substring(1)
+                : name;
+    }
+
     /** @return id of the fluid */
     public String id() {
         return fluid.id();

@@ -4,6 +4,7 @@ import dev.penstock.app.edit.TomlEdit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
@@ -11,6 +12,7 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.engine.EngineCharts;
+import dev.penstock.reports.engine.LimitsSentence;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.study.Measure;
@@ -43,10 +45,11 @@ public final class EngineAnswer {
         map.put(
                 "kind",
                 balance.concept().cycle().title() + ": "
-                        + balance.concept().oxidizer().fluid().name() + " and "
-                        + balance.concept().fuel().fluid().name());
+                        + Propellant.pair(
+                                balance.concept().oxidizer(), balance.concept().fuel()));
         map.put("measures", measures(balance, measure -> Map.of()));
-        map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
+        map.put("missed", LimitsSentence.missed(balance));
+        map.put("limitsSentence", LimitsSentence.of(balance));
         map.put("doubts", balance.doubts().size());
         map.put("residual", new Cell(Notation.significant(balance.residualWorst(), 2), "residual_worst").map());
         map.put("warnings", warnings(balance.warnings()));

@@ -2,6 +2,7 @@ package dev.penstock.reports.claims;
 
 import dev.penstock.claims.answer.Band;
 import dev.penstock.claims.answer.Judgement;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.PairChart;
@@ -13,6 +14,7 @@ import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -122,7 +124,7 @@ public final class JudgementView {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", judgement.name());
         model.put("estimate", "claims judged");
-        model.put("kind", "claims: " + judgement.verdict().key());
+        model.put("kind", kind(judgement));
         model.put("subtitle", judgement.complete() ? "" : "Stopped: this is the answer of what was done.");
         model.put("sections", sections(judgement));
         List<String> assumptions = new ArrayList<>(List.of(effort(judgement) + "."));
@@ -133,27 +135,56 @@ public final class JudgementView {
         return Pages.fill("sweep.ftlh", model);
     }
 
+    /** How the claims stand, and the kind of engine that they fit best. */
+    private static String kind(Judgement j) {
+        int count = j.claims().size();
+        String claims = count + (count == 1 ? " claim: " : " claims: ") + j.verdict().key();
+        return j.kinds().stream()
+                .filter(k -> j.kinds().size() > 1 && k.probability() > 0)
+                .findFirst()
+                .map(k -> claims + "; most probable is " + k.hypothesis().cycle().title().toLowerCase(Locale.ROOT)
+                        + " with " + k.hypothesis().oxidizer().id() + " and "
+                        + k.hypothesis().fuel().id() + ", " + Notation.PERCENT.writeWithUnit(k.probability()))
+                .orElse(claims);
+    }
+
+    /** The words of a judgement for readers of a page: what is named by its key in a file is named in words. */
+    private static String plain(Judgement j, String text) {
+        return Stream.concat(
+                        j.claims().stream().map(h -> h.claim().path()),
+                        Stream.concat(j.unknowns().stream(), j.figures().stream())
+                                .map(Judgement.Finding::path))
+                .distinct()
+                .sorted(Comparator.comparing(String::length).reversed())
+                .reduce(text, (said, path) -> said.replace(path, words(path)));
+    }
+
+    private static String words(String path) {
+        return path.replace('.', ' ').replace('_', ' ');
+    }
+
     /**
      * @param judgement what follows
      * @return verdict, cycles, unknowns, figures and further facts, as far as there are any
      */
     public static List<PageSection> sections(Judgement judgement) {
         List<PageSection> sections = new ArrayList<>();
-        List<String> verdict = new ArrayList<>(judgement.sentences());
         sections.add(section(
                 "verdict",
                 "Verdict: " + judgement.verdict().key(),
                 "Do the claims fit together?",
-                verdict.stream().map(JudgementView::sentence).toList(),
+                judgement.sentences().stream()
+                        .map(s -> sentence(plain(judgement, s)))
+                        .toList(),
                 List.of(),
-                List.of(JudgementTables.claims(judgement))));
+                List.of(JudgementTables.claims(judgement).inWords(s -> plain(judgement, s)))));
         sections.add(section(
                 "cycle",
                 "Which cycle",
                 "Which kind of engine was it, and why not another?",
                 List.of(),
                 kinds(judgement).stream().toList(),
-                List.of(JudgementTables.kinds(judgement))));
+                List.of(JudgementTables.kinds(judgement).inWords(s -> plain(judgement, s)))));
         if (!judgement.unknowns().isEmpty()) {
             sections.add(unknowns(judgement));
             sections.add(figures(judgement));
@@ -163,7 +194,8 @@ public final class JudgementView {
                     "next",
                     "What would tell most",
                     "Which further fact would narrow the answer most?",
-                    List.of("Each fact known within 2 %, by the expected narrowing of " + judgement.about() + "."),
+                    List.of("Each fact known within 2 %, by the expected narrowing of "
+                            + plain(judgement, judgement.about()) + "."),
                     List.of(),
                     List.of(JudgementTables.nextFacts(judgement))));
         }
@@ -202,12 +234,12 @@ public final class JudgementView {
                 "What must the engine have been like?",
                 List.of(),
                 drawings,
-                List.of(JudgementTables.findings("Unknowns", j.unknowns(), true)));
+                List.of(JudgementTables.findings("Unknowns", j.unknowns(), true).inWords(s -> plain(j, s))));
     }
 
     private static PairChart.Series series(Judgement.Series s) {
         String unit = s.notation().unit().isEmpty() ? "" : " (" + s.notation().unit() + ")";
-        return new PairChart.Series(s.path() + unit, s.values(), s.notation()::write);
+        return new PairChart.Series(words(s.path()) + unit, s.values(), s.notation()::write);
     }
 
     private static PageSection figures(Judgement j) {
@@ -226,7 +258,7 @@ public final class JudgementView {
     private static Drawing bands(String id, String title, List<Judgement.Finding> findings, boolean titled) {
         List<SpanChart.Bar> bars = new ArrayList<>();
         for (Judgement.Finding f : findings) {
-            String name = titled ? f.title() : f.path();
+            String name = titled ? f.title() : words(f.path());
             Optional<Band> prior = f.prior().filter(b -> b.p95() - b.p05() > CERTAIN * Math.abs(b.p50()));
             if (prior.isEmpty()) {
                 continue;

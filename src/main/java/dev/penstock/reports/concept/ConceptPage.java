@@ -10,10 +10,12 @@ import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.cycles.trail.LimitTrail;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.engine.EngineCharts;
+import dev.penstock.reports.engine.LimitsSentence;
 import dev.penstock.reports.engine.MassView;
 import dev.penstock.reports.engine.PressureFeedView;
 import dev.penstock.reports.page.Cautions;
@@ -103,8 +105,9 @@ public final class ConceptPage {
         model.put(
                 "kind",
                 balance.concept().cycle().title() + ": "
-                        + balance.concept().oxidizer().fluid().name() + " and "
-                        + balance.concept().fuel().fluid().name() + ", mixture ratio "
+                        + Propellant.pair(
+                                balance.concept().oxidizer(), balance.concept().fuel())
+                        + ", mixture ratio "
                         + EngineFigures.SUMMARY.figure("mixture_ratio").text(balance) + ", "
                         + Notation.PRESSURE.writeWithUnit(balance.engine().chamberPressure()) + " in the chamber");
         model.put("limiting", limiting());
@@ -189,23 +192,8 @@ public final class ConceptPage {
     }
 
     private String verdict() {
-        long missed = balance.limits().stream().filter(l -> !l.met()).count();
-        String closes = "The cycle closes to " + Notation.significant(balance.residualWorst(), 2)
-                + " (worst relative residual of mass, energy and shaft power)";
-        return missed == 0
-                ? closes + " and keeps all " + balance.limits().size() + " limits" + doubt() + "."
-                : closes + ", but misses " + missed + " of " + balance.limits().size() + " limits.";
-    }
-
-    /** Nothing is within limits for sure where a model says that it is used outside its fit. */
-    private String doubt() {
-        int doubts = balance.doubts().size();
-        int all = (int) balance.warnings().stream().distinct().count();
-        if (doubts == 0) {
-            return "";
-        }
-        String some = doubts == 1 ? "a warning" : doubts + " warnings";
-        return "; " + (doubts < all ? doubts + " of " + all + " warnings" : some) + " may change that";
+        return "The cycle closes to " + Notation.significant(balance.residualWorst(), 2)
+                + " (worst relative residual of mass, energy and shaft power)" + LimitsSentence.of(balance);
     }
 
     private List<PageSection> sections() {

@@ -4,6 +4,7 @@ import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
@@ -32,8 +33,10 @@ public final class BalanceText {
         StringBuilder text = new StringBuilder();
         text.append(balance.concept().name()).append(": ");
         text.append(balance.concept().cycle().title()).append(", ");
-        text.append(balance.concept().oxidizer().fluid().name()).append(" and ");
-        text.append(balance.concept().fuel().fluid().name()).append(LINE).append(LINE);
+        text.append(Propellant.pair(
+                        balance.concept().oxidizer(), balance.concept().fuel()))
+                .append(LINE)
+                .append(LINE);
         for (PageTable table : tables(balance)) {
             if (!table.rows().isEmpty()) {
                 text.append(TextTable.of(table)).append(LINE);

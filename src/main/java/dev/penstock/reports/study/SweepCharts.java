@@ -244,10 +244,7 @@ public final class SweepCharts {
             caption.append(i == 0 ? " Shaded, where a limit is missed: " : "; ")
                     .append(letter(i))
                     .append(" ")
-                    .append(CheckFigures.title(boundary.limit()))
-                    .append(boundary.above() ? ", above " : ", below ")
-                    .append(Notation.significant(boundary.at(), 4))
-                    .append(unit.isEmpty() ? "" : " " + unit);
+                    .append(SweepHead.words(boundary, unit));
         }
         if (!boundaries.isEmpty()) {
             caption.append(".");

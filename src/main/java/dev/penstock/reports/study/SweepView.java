@@ -206,9 +206,10 @@ public final class SweepView {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", sweep.name() + ", swept");
         model.put("estimate", "engines swept");
-        model.put(
-                "kind",
-                String.join(" and ", sweep.axes().stream().map(Axis::path).toList()));
+        SweepHead head = new SweepHead(sweep);
+        model.put("kind", head.varied());
+        model.put("verdict", head.verdict());
+        model.put("state", head.state());
         model.put("subtitle", sweep.complete() ? "" : "Cancelled: not all combinations were tried.");
         List<PageSection> sections = new ArrayList<>(List.of(
                 new PageSection(

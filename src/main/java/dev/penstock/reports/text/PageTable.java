@@ -3,6 +3,7 @@ package dev.penstock.reports.text;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -76,6 +77,19 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
             all.add(new Row(cells, row.trails, row.mark));
         }
         return new PageTable(caption, columns, all);
+    }
+
+    /**
+     * @param words what a cell becomes
+     * @return the same table in these words
+     */
+    public PageTable inWords(UnaryOperator<String> words) {
+        return new PageTable(
+                caption,
+                columns,
+                rows.stream()
+                        .map(row -> new Row(row.cells.stream().map(words).toList(), row.trails, row.mark))
+                        .toList());
     }
 
     /** @return the same table without the columns in which no row has anything; the first one stays */

@@ -357,11 +357,7 @@ function show(answer) {
   const verdict = byId("verdict");
   verdict.hidden = false;
   verdict.className = "verdict " + (answer.missed ? "bad" : answer.doubts ? "doubt" : "good");
-  verdict.replaceChildren("Closes to ", traced(answer.residual.text, answer.residual.path), ", " +
-    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : answer.doubts ?
-      "keeps all " + answer.limits.length + " limits; " + (answer.doubts < answer.warnings.length ? answer.doubts + " of " + answer.warnings.length + " warnings" :
-        answer.doubts === 1 ? "a warning" : answer.doubts + " warnings") + " may change that." :
-      "within all " + answer.limits.length + " limits."));
+  verdict.replaceChildren("Closes to a residual of ", traced(answer.residual.text, answer.residual.path), answer.limitsSentence);
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
   const grid = (content) => table(content, traced);
