@@ -160,7 +160,7 @@ public final class JudgementView {
     }
 
     private static String words(String path) {
-        return path.replace('.', ' ').replace('_', ' ');
+        return path.replace('.', ' ').replace('_', ' ').replace(" isp ", " Isp ");
     }
 
     /**

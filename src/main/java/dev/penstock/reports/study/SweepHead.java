@@ -69,7 +69,7 @@ final class SweepHead {
                 .boundaries(p -> Axis.numberOf(p.values().get(0)).orElseThrow()).stream()
                         .map(b -> words(b, unit))
                         .toList();
-        return edges.isEmpty() ? "" : " A limit begins to be missed: " + String.join("; ", edges) + ".";
+        return edges.isEmpty() ? "" : " Missed: " + String.join("; ", edges) + ".";
     }
 
     /** A limit and where it begins to be missed. */
