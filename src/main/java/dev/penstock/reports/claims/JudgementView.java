@@ -138,11 +138,13 @@ public final class JudgementView {
     /** How the claims stand, and the kind of engine that they fit best. */
     private static String kind(Judgement j) {
         int count = j.claims().size();
-        String claims = count + (count == 1 ? " claim: " : " claims: ") + j.verdict().key();
+        String claims =
+                count + (count == 1 ? " claim: " : " claims: ") + j.verdict().key();
         return j.kinds().stream()
                 .filter(k -> j.kinds().size() > 1 && k.probability() > 0)
                 .findFirst()
-                .map(k -> claims + "; most probable is " + k.hypothesis().cycle().title().toLowerCase(Locale.ROOT)
+                .map(k -> claims + "; most probable is "
+                        + k.hypothesis().cycle().title().toLowerCase(Locale.ROOT)
                         + " with " + k.hypothesis().oxidizer().id() + " and "
                         + k.hypothesis().fuel().id() + ", " + Notation.PERCENT.writeWithUnit(k.probability()))
                 .orElse(claims);

@@ -50,8 +50,8 @@ final class VehicleLabels {
                     + s.engine().name());
             lines.add(VehicleSlide.metres(c.length()) + " long, " + VehicleSlide.metres(c.diameter()) + " across");
             s.boosters()
-                    .ifPresent(b -> lines.add(
-                            b.count() + " boosters beside it, each " + VehicleSlide.tonnes(b.loadedEach()) + " of propellant"));
+                    .ifPresent(b -> lines.add(b.count() + " boosters beside it, each "
+                            + VehicleSlide.tonnes(b.loadedEach()) + " of propellant"));
             texts.add(new Label(z + c.length() / 2, lines));
             z += c.length();
         }

@@ -198,7 +198,14 @@ final class VehicleSlide {
     }
 
     private static void nozzles(
-            Pencil pencil, VehicleFrame f, double z, double axis, double length, double exit, int engines, double radius) {
+            Pencil pencil,
+            VehicleFrame f,
+            double z,
+            double axis,
+            double length,
+            double exit,
+            int engines,
+            double radius) {
         int seen = Math.max(1, Math.min(engines, (int) Math.ceil(engines / 2.0)));
         double room = Math.max(0, radius - exit / 2);
         for (int i = 0; i < seen; i++) {

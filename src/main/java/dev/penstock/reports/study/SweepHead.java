@@ -1,8 +1,8 @@
 package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.provenance.KeyPath;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.quantities.Notation;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Sweep;

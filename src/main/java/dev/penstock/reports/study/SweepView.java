@@ -12,7 +12,6 @@ import dev.penstock.reports.text.CsvLine;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
-import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
 import dev.penstock.study.SweepBand;
