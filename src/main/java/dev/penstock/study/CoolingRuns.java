@@ -54,7 +54,7 @@ public final class CoolingRuns {
 
     /**
      * @param outcome what a search found
-     * @return its hottest station with two-dimensional conduction, to check the fin model; empty for tubes
+     * @return its station at the throat with two-dimensional conduction, to check the fin model; empty for tubes
      */
     public Optional<CellCheck> cellCheck(JacketSearch.Outcome outcome) {
         return solver.cellCheck(outcome.best(), outcome.result());

@@ -95,7 +95,7 @@ class JacketStudiesTest {
                         ExpansionMode.SHIFTING,
                         Efficiencies.MODELLED),
                 JacketDesign.automatic().withCells(30));
-        FeasibilityMap map = study.map(subject, List.of(4e6, 20e6), List.of(100e3, 500e3), SearchProgress.SILENT);
+        FeasibilityMap map = study.map(subject, List.of(4e6, 24e6), List.of(100e3, 500e3), SearchProgress.SILENT);
         assertThat(map.points()).hasSize(4);
         for (int thrust = 0; thrust < 2; thrust++) {
             assertThat(map.at(0, thrust).margin())

@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param pressureDrop inlet minus outlet manifold pressure (Pa)
  * @param coolantTemperatureRise outlet minus inlet manifold temperature (K)
  * @param peakWallTemperature hottest temperature of the wall metal (K), by the fin model or, if that is hotter, by two-dimensional
- *     conduction at the hottest station
+ *     conduction ({@link CellCheck})
  * @param peakHeatFlux largest heat flux into the wall (W/m²)
  * @param layout channels as solved, with the numbers that were chosen where the design left them open
  * @param wallThickness wall between gas and channel floor at the throat, or where the jacket begins behind it (m)

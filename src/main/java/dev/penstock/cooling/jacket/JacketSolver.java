@@ -201,7 +201,7 @@ public final class JacketSolver {
     /**
      * @param question case that was solved
      * @param jacket its jacket
-     * @return the hottest station with two-dimensional conduction; empty for tubes
+     * @return the station at the throat with two-dimensional conduction; empty for tubes
      */
     public Optional<CellCheck> cellCheck(JacketCase question, JacketResult jacket) {
         WallMaterial material = walls.material(question.design().wall().material());
@@ -264,7 +264,7 @@ public final class JacketSolver {
         SootJudgement.of(run, channels, other -> new JacketRun(other, run.material, models, own, tabulated))
                 .ifPresent(warnings::add);
         Optional<CellCheck> cell = CellCheck.of(channels.kind, stations, run.material);
-        double peakWall = cell.map(CellCheck::cellWallTemperature).orElse(0.0);
+        double peakWall = cell.map(c -> c.hottest(stations, run.material)).orElse(0.0);
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {
             peakWall = Math.max(peakWall, station.gasSideWallTemperature());

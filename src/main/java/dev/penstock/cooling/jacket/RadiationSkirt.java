@@ -13,6 +13,7 @@ import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,7 +59,9 @@ public final class RadiationSkirt {
         if (endAreaRatio >= exit * (1 - 1e-6)) {
             return Optional.empty();
         }
-        JacketGrid grid = new JacketGrid(profile, exit, CELLS);
+        List<Double> joints = new ArrayList<>(List.of(Math.log(endAreaRatio)));
+        question.exhaust().ifPresent(film -> joints.add(Math.log(film.areaRatio())));
+        JacketGrid grid = new JacketGrid(profile, exit, joints, CELLS);
         GasSide bare = GasSides.of(grid, question, models);
         double[] effectiveness = effectiveness(question, kind, grid, bare);
         double start = 0;

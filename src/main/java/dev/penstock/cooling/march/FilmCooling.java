@@ -15,6 +15,7 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
+import java.util.OptionalDouble;
 
 /** Lowers the adiabatic wall temperature of a gas side downstream of a film's entry. */
 final class FilmCooling {
@@ -57,14 +58,22 @@ final class FilmCooling {
                         cools ? coolant.enthalpy() : fuel.storageState().enthalpy());
     }
 
-    private static int entryCell(JacketGrid grid, FilmDesign film) {
+    /** Where a film enters behind the injector: logarithm of area ratio, negative upstream; no cell may straddle it. */
+    static OptionalDouble joint(FilmDesign film) {
         if (film.areaRatio().isEmpty()) {
-            return 0;
+            return OptionalDouble.empty();
         }
         double distance = Math.log(film.areaRatio().getAsDouble());
-        double place = film.upstream() ? -distance : distance;
+        return OptionalDouble.of(film.upstream() ? -distance : distance);
+    }
+
+    private static int entryCell(JacketGrid grid, FilmDesign film) {
+        OptionalDouble place = joint(film);
+        if (place.isEmpty()) {
+            return 0;
+        }
         for (int c = 0; c < grid.cells; c++) {
-            if (grid.place[c] >= place) {
+            if (grid.place[c] >= place.getAsDouble()) {
                 return c;
             }
         }

@@ -3,7 +3,6 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasStation;
-import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import java.util.List;
@@ -12,9 +11,8 @@ import java.util.stream.DoubleStream;
 
 /**
  * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each; a jacket that begins
- * on the nozzle has as many cells before it as in it, since boundary layer and film come from the injector. Half of them are
- * spent evenly on ∫ds/r, so they are short where the wall is narrow, and half on the change of √ln(A/A_t), so that the
- * throat is resolved however long the chamber. Package-private arrays, written once here and only read afterwards.
+ * on the nozzle has as many cells before it as in it, since boundary layer and film come from the injector. {@link WallPieces} says where
+ * they end: no cell belongs to two pieces of the wall. Package-private arrays, written once here and only read afterwards.
  */
 public final class JacketGrid {
 
@@ -63,22 +61,29 @@ public final class JacketGrid {
     /**
      * @param profile hot side
      * @param endAreaRatio nozzle area ratio at which the jacket ends (-)
+     * @param joints where no cell may straddle: logarithms of area ratio, negative upstream (-)
      * @param cells number of cells
      */
-    public JacketGrid(HotGasProfile profile, double endAreaRatio, int cells) {
-        this(profile, OptionalDouble.empty(), endAreaRatio, cells, false);
+    public JacketGrid(HotGasProfile profile, double endAreaRatio, List<Double> joints, int cells) {
+        this(profile, OptionalDouble.empty(), endAreaRatio, joints, cells, false);
     }
 
     /**
      * @param profile hot side
      * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
      * @param endAreaRatio nozzle area ratio at which it ends (-)
+     * @param joints where else no cell may straddle: logarithms of area ratio, negative upstream (-)
      * @param ownCells number of cells of the jacket
      * @param around whether channels run around the wall
-     * @throws OutsideValidity if it ends before it begins
+     * @throws OutsideValidity if it ends before it begins, or has fewer cells than pieces
      */
     public JacketGrid(
-            HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio, int ownCells, boolean around) {
+            HotGasProfile profile,
+            OptionalDouble startAreaRatio,
+            double endAreaRatio,
+            List<Double> joints,
+            int ownCells,
+            boolean around) {
         this.first = startAreaRatio.isPresent() ? ownCells : 0;
         this.cells = first + ownCells;
         this.around = around;
@@ -98,7 +103,7 @@ public final class JacketGrid {
         length = new double[cells];
         area = new double[cells];
         curvature = new double[cells];
-        fill(profile, startAreaRatio, endAreaRatio);
+        fill(profile, new WallPieces(profile, startAreaRatio, endAreaRatio, joints, ownCells));
         wallLength = DoubleStream.of(length).skip(first).sum();
     }
 
@@ -107,50 +112,15 @@ public final class JacketGrid {
         return around ? 2 * Math.PI * radius[cell] : length[cell];
     }
 
-    private void fill(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio) {
+    private void fill(HotGasProfile profile, WallPieces pieces) {
         List<HotGasStation> s = profile.stations();
-        int n = s.size();
-        double[] measure = new double[n];
-        double[] lengths = new double[n];
-        double[] opened = new double[n];
-        double slender = 0;
-        double change = 0;
-        double opening = opening(s.get(0));
-        for (int i = 1; i < n; i++) {
-            HotGasStation before = s.get(i - 1);
-            HotGasStation here = s.get(i);
-            double next = opening(here);
-            lengths[i] = Math.hypot(here.x() - before.x(), here.radius() - before.radius())
-                    / (0.5 * (here.radius() + before.radius()));
-            opened[i] = Math.abs(next - opening);
-            slender += lengths[i];
-            change += opened[i];
-            opening = next;
-        }
-        for (int i = 1; i < n; i++) {
-            measure[i] = measure[i - 1] + lengths[i] / slender + opened[i] / change;
-        }
-        double end = measureOf(s, measure, throatRadius * Math.sqrt(endAreaRatio));
-        double start = startAreaRatio.isPresent() ? measureOf(s, measure, narrowestRadius) : 0;
-        if (!(start < end)) {
-            throw new OutsideValidity(
-                    FailureSubject.JACKET,
-                    "cooling jacket",
-                    "area ratio at which it ends (-)",
-                    endAreaRatio,
-                    "beyond the area ratio at which it begins, " + startAreaRatio.getAsDouble());
-        }
+        double[] measure = pieces.measure;
         double previousX = s.get(0).x();
         double previousR = s.get(0).radius();
         int segment = 1;
         for (int c = 0; c < cells; c++) {
-            boolean before = c < first;
-            double from = before ? 0 : start;
-            double part = before ? start : end - start;
-            int count = before ? first : cells - first;
-            double within = before ? c : c - first;
-            double middle = from + part * (within + 0.5) / count;
-            double face = from + part * (within + 1.0) / count;
+            double face = pieces.faces[c + 1];
+            double middle = 0.5 * (pieces.faces[c] + face);
             segment = segmentOf(measure, segment, middle);
             readGas(s, measure, segment, middle, c);
             int faceSegment = segmentOf(measure, segment, face);
@@ -165,30 +135,6 @@ public final class JacketGrid {
             previousR = faceR;
         }
         fillCurvature(profile.throatCurvatureRadius());
-    }
-
-    /** √ln(A/A_t), which grows evenly away from a round throat. */
-    private double opening(HotGasStation station) {
-        return Math.sqrt(2 * Math.log(Math.max(1, station.radius() / throatRadius)));
-    }
-
-    /** Measure of the place on the nozzle with that radius. */
-    private static double measureOf(List<HotGasStation> s, double[] measure, double endRadius) {
-        int last = s.size() - 1;
-        for (int i = last; i > 0 && s.get(i).x() > 0; i--) {
-            double low = s.get(i - 1).radius();
-            double high = s.get(i).radius();
-            if (low <= endRadius) {
-                double along = high > low ? Math.min(1, (endRadius - low) / (high - low)) : 1;
-                return between(measure[i - 1], measure[i], Math.max(0, along));
-            }
-        }
-        throw new OutsideValidity(
-                FailureSubject.JACKET,
-                "cooling jacket",
-                "radius at which it begins or ends (m)",
-                endRadius,
-                "at or beyond the throat");
     }
 
     private static int segmentOf(double[] measure, int from, double value) {

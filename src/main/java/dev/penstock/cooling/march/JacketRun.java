@@ -57,7 +57,12 @@ public final class JacketRun implements AutoCloseable {
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
         boolean around = design.route().kind() == CoolantRoute.Kind.CIRCUMFERENTIAL;
-        grid = new JacketGrid(question.gas(), design.route().startAreaRatio(), end, cells, around);
+        List<Double> joints = new ArrayList<>();
+        RoutePlan.joint(design.route(), end).ifPresent(joints::add);
+        if (question.gas().film().isPresent()) {
+            FilmCooling.joint(design.gasSide().film()).ifPresent(joints::add);
+        }
+        grid = new JacketGrid(question.gas(), design.route().startAreaRatio(), end, joints, cells, around);
         gasSide = GasSides.of(grid, question, models);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(

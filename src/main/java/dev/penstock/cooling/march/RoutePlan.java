@@ -3,6 +3,7 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.design.CoolantRoute;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** A {@link CoolantRoute} laid over the cells of a grid: branches side by side, each a list of legs one after another. */
 final class RoutePlan {
@@ -22,11 +23,23 @@ final class RoutePlan {
             case COUNTERFLOW -> List.of(List.of(new Leg(end, start, 1, 1)));
             case PARALLEL -> List.of(List.of(new Leg(start, end, 1, 1)));
             case TWO_PASS -> List.of(List.of(new Leg(start, end, 0.5, 1), new Leg(end, start, 0.5, 1)));
-            case PASS_AND_A_HALF ->
-                passAndAHalf(grid, cellAt(grid, route.entryAreaRatio().orElse(Math.max(1, endAreaRatio / 2))));
+            case PASS_AND_A_HALF -> passAndAHalf(grid, cellAt(grid, entry(route, endAreaRatio)));
             case CIRCUMFERENTIAL -> around(grid);
-            case SPLIT -> split(grid, cellAt(grid, route.entryAreaRatio().orElse(1)), route.upstreamShare());
+            case SPLIT -> split(grid, cellAt(grid, entry(route, endAreaRatio)), route.upstreamShare());
         };
+    }
+
+    /** Where coolant enters between the ends: logarithm of the area ratio; no cell may straddle it. */
+    static OptionalDouble joint(CoolantRoute route, double endAreaRatio) {
+        return switch (route.kind()) {
+            case PASS_AND_A_HALF, SPLIT -> OptionalDouble.of(Math.log(entry(route, endAreaRatio)));
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    private static double entry(CoolantRoute route, double endAreaRatio) {
+        return route.entryAreaRatio()
+                .orElse(route.kind() == CoolantRoute.Kind.SPLIT ? 1 : Math.max(1, endAreaRatio / 2));
     }
 
     /** Every cell by itself, with its part of the channels. */

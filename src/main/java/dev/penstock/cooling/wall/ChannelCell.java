@@ -10,8 +10,8 @@ import java.util.List;
 /**
  * Two-dimensional conduction in half a channel and half a land, by finite volumes: the check on the fin model.
  * <pre>∇·(k ∇T) = 0;  hot face h_g (T_aw − T) + q_rad;  wetted faces h_c (T − T_b);  symmetry planes and outside adiabatic</pre>
- * Square-ish volumes, harmonic conduction; rows that are alike are brought down to their ends ({@link CellStrip}), and what is left is
- * solved directly. Constant conductivity, as in the fin model it checks. Standard method [patankar-1980].
+ * As many volumes whatever the dimensions, so that the answer is as smooth in them as the equation; harmonic conduction. Rows that are
+ * alike are brought down to their ends ({@link CellStrip}), so that many cost no more than few, and what is left is solved directly. Constant conductivity, as in the fin model it checks. Standard method [patankar-1980].
  */
 public final class ChannelCell {
 
@@ -78,6 +78,12 @@ public final class ChannelCell {
     public record Answer(
             double heatFlux, double hottest, double meanHotFace, double coldestHotFace, double imbalance) {}
 
+    /** Rows for each volume across the half channel, in wall, channel and shell. */
+    private static final int WALL_ROWS = 2;
+
+    private static final int CHANNEL_ROWS = 64;
+    private static final int SHELL_ROWS = 2;
+
     private final Setting setting;
     private final int across;
     private final int nx;
@@ -99,12 +105,11 @@ public final class ChannelCell {
     private ChannelCell(Setting s, int across) {
         setting = s;
         this.across = across;
-        int landColumns = Math.max(4, (int) Math.round(across * s.land / s.width));
+        int landColumns = across;
         nx = across + landColumns;
-        double step = 0.5 * s.width / across;
-        int wallRows = Math.max(6, (int) Math.round(s.wall / step));
-        int channelRows = Math.max(8, (int) Math.round(s.height / step));
-        int shellRows = Math.max(4, (int) Math.round(s.shell / step));
+        int wallRows = WALL_ROWS * across;
+        int channelRows = CHANNEL_ROWS * across;
+        int shellRows = SHELL_ROWS * across;
         wallStep = s.wall / wallRows;
         channelStep = s.height / channelRows;
         shellStep = s.shell / shellRows;
@@ -131,7 +136,7 @@ public final class ChannelCell {
 
     /**
      * @param setting what surrounds the cell
-     * @return temperatures and flux on a grid of 16 volumes across the half channel
+     * @return temperatures and flux on a grid of 16 volumes across the half channel, and as many across the half land
      */
     public static Answer solve(Setting setting) {
         return solve(setting, 16);

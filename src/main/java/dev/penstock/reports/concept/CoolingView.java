@@ -106,7 +106,7 @@ public final class CoolingView {
     /**
      * @param name name of the concept
      * @param outcome what the search found
-     * @param check its hottest station with two-dimensional conduction; empty for tubes
+     * @param check its station at the throat with two-dimensional conduction; empty for tubes
      * @param map feasibility map, if one was asked for
      */
     public CoolingView(
@@ -189,7 +189,7 @@ public final class CoolingView {
     private static String checkText(CellCheck c) {
         return String.format(
                 Locale.ROOT,
-                "two-dimensional conduction at the hottest station (area ratio %.3f): %s and %s at most,"
+                "two-dimensional conduction at the throat (area ratio %.3f): %s and %s at most,"
                         + " where the fin model has %s and %s%s",
                 c.areaRatio(),
                 FLUX.writeWithUnit(c.cellHeatFlux()),

@@ -8,6 +8,7 @@ import dev.penstock.cooling.Cases;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.wall.WallDesign;
+import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.fluids.state.FluidState;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -112,6 +113,20 @@ class JacketCellTest {
         }
         assertThat(result.inlet().pressure() - result.outlet().pressure())
                 .isCloseTo(result.pressureDrop(), within(1.0));
+    }
+
+    /** Identity: at its own station the check is two-dimensional conduction itself, and the peak is nowhere below it. */
+    @Test
+    void theHottestWallIsThatOfTheCheckAtItsOwnStation() {
+        CellCheck check = SOLVER.cellCheck(question, result).orElseThrow();
+        WallMaterial material = Cases.WALLS.material(question.design().wall().material());
+        List<JacketStation> own =
+                result.stations().stream().filter(s -> s.x() == check.x()).toList();
+        assertThat(own).hasSize(1);
+        assertThat(check.hottest(own, material)).isCloseTo(check.cellWallTemperature(), within(1e-9));
+        assertThat(result.peakWallTemperature())
+                .isGreaterThanOrEqualTo(check.cellWallTemperature())
+                .isEqualTo(check.hottest(result.stations(), material));
     }
 
     /** The Reynolds number reported is that of the state reported. */

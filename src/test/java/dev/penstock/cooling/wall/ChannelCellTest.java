@@ -67,6 +67,21 @@ class ChannelCellTest {
                 .isCloseTo(exact, within(Math.max(10, 0.34 * exact)));
     }
 
+    /** Limit: small steps of a dimension are small steps of the answer, all of one size; a grid that changed with it would leap. */
+    @Test
+    void theHottestPlaceIsAsSmoothAsTheChannel() {
+        double[] hottest = new double[24];
+        for (int i = 0; i < hottest.length; i++) {
+            hottest[i] = ChannelCell.solve(setting(1e-3, 5e-3, 1e-3 + 5e-6 * i, 320, 50e3), 8)
+                    .hottest();
+        }
+        double first = Math.abs(hottest[1] - hottest[0]);
+        for (int i = 2; i < hottest.length; i++) {
+            double bend = hottest[i] - 2 * hottest[i - 1] + hottest[i - 2];
+            assertThat(bend).as("step %d", i).isCloseTo(0, within(0.02 * first));
+        }
+    }
+
     @Test
     void aFinerGridMovesTheAnswerLittle() {
         ChannelCell.Setting s = setting(1e-3, 5e-3, 1e-3, 320, 50e3);
