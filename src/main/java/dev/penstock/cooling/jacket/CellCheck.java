@@ -43,7 +43,9 @@ public record CellCheck(
         if (kind == ChannelKind.TUBE) {
             return Optional.empty();
         }
-        return Optional.of(stations.get(checked(stations))).filter(CellCheck::heated).map(s -> at(s, material));
+        return Optional.of(stations.get(checked(stations)))
+                .filter(CellCheck::heated)
+                .map(s -> at(s, material));
     }
 
     /** The last station before the throat, else the first. */
@@ -65,15 +67,15 @@ public record CellCheck(
         int chamber = throat / CHAMBER;
         double atThroat = missed(stations.get(throat), material);
         JacketStation before = stations.get(chamber);
-        double inChamber = chamber < throat && heated(before) ? at(before, material).missed(before, material) : atThroat;
+        double inChamber =
+                chamber < throat && heated(before) ? at(before, material).missed(before, material) : atThroat;
         double hottest = 0;
         for (int i = 0; i < stations.size(); i++) {
             JacketStation s = stations.get(i);
             if (heated(s)) {
                 double along = Math.max(0, Math.min(1, (i - chamber) / (double) Math.max(1, throat - chamber)));
                 double missed = inChamber + along * (atThroat - inChamber);
-                hottest = Math.max(
-                        hottest, s.gasSideWallTemperature() + hotSpot(s, material) + missed * s.heatFlux());
+                hottest = Math.max(hottest, s.gasSideWallTemperature() + hotSpot(s, material) + missed * s.heatFlux());
             }
         }
         return hottest;

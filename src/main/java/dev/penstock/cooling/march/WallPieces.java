@@ -121,8 +121,7 @@ final class WallPieces {
     private double cylinder() {
         double radius = stations.get(0).radius();
         int last = 0;
-        while (last + 1 < measure.length
-                && Math.abs(stations.get(last + 1).radius() - radius) <= STRAIGHT * radius) {
+        while (last + 1 < measure.length && Math.abs(stations.get(last + 1).radius() - radius) <= STRAIGHT * radius) {
             last++;
         }
         return measure[last];
