@@ -117,9 +117,8 @@ final class RatingsPage {
         page.append(
                 """
 
-                Two engines are not put as they are built. Redstone A-7 drives its turbine with peroxide that it carries for that alone;
-                here a generator burns its own propellants at the same temperature. Viking cools the gas of its generator with water; here the
-                generator burns fuel-rich. Neither difference decides a limit. The film of Redstone A-7 is seen, its share is that of an
+                One engine is not put as it is built. Redstone A-7 drives its turbine with peroxide that it carries for that alone;
+                here a generator burns its own propellants at the same temperature, which decides no limit. The film of Redstone A-7 is seen, its share is that of an
                 engine of its time (`technology.csv`, V-2); those of the level with tubes and a storable fuel were chosen knowing LR-87.
                 """);
         page.append(AimedMisses.text(rows));

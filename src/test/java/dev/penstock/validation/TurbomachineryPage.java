@@ -344,7 +344,6 @@ final class TurbomachineryPage {
             and one chamber above 20 MPa say as much about that choice as about the models.
 
             Engines of the table that are not here are those without published figures of their machines and those without pumps; their
-            impulse and mass are on the page of ratings. The gas generator of Viking 4B and 5C burns near the stoichiometric ratio and is
-            cooled by water that the program does not have, that of Redstone A-7 decomposes peroxide; here both burn fuel-rich.
+            impulse and mass are on the page of ratings. Redstone A-7 drives its turbine with decomposed peroxide; here a generator burns fuel-rich.
             """;
 }

@@ -1,19 +1,28 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cooling.wall.ChannelKind;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.input.Input;
 import dev.penstock.provenance.Spread;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.mass.CooledWall;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.EngineMassModel;
 import dev.penstock.turbomachinery.mass.EngineParts;
 import dev.penstock.turbomachinery.mass.MassItem;
 import dev.penstock.turbomachinery.mass.MassPart;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Mass of a balanced engine: hands its parts to the mass model. Motors and batteries of an electric engine are among them. */
 public final class EngineMasses {
@@ -39,9 +48,11 @@ public final class EngineMasses {
                         Math.max(cooled, 1),
                         balance.concept().uncooledWall(),
                         !balance.cooling().isEmpty(),
+                        balance.cooling().stream().map(EngineMasses::wall).toList(),
                         balance.shafts(),
                         burners(balance),
                         lines(balance),
+                        ducts(balance),
                         true,
                         swivels(balance),
                         balance.electric().map(EngineMasses::electric).orElse(List.of()),
@@ -82,6 +93,45 @@ public final class EngineMasses {
             }
         }
         return lines;
+    }
+
+    /** The wall of a jacket, with the mean tube of its stations where it is of tubes. */
+    private static CooledWall wall(JacketResult jacket) {
+        List<JacketStation> stations = jacket.stations();
+        double from = stations.get(0).x();
+        double to = stations.get(stations.size() - 1).x();
+        if (jacket.layout().kind() != ChannelKind.TUBE) {
+            return CooledWall.lined(from, to);
+        }
+        return CooledWall.tubes(
+                from,
+                to,
+                mean(stations, JacketStation::wallThickness),
+                mean(stations, JacketStation::channelWidth));
+    }
+
+    private static double mean(List<JacketStation> stations, ToDoubleFunction<JacketStation> of) {
+        return stations.stream().mapToDouble(of).average().orElseThrow();
+    }
+
+    /** Lines that carry no propellant from a tank to its pump or from there to the chamber: those before and behind turbines. */
+    private static List<EngineParts.GasDuct> ducts(EngineBalance balance) {
+        Set<PartKey> feed = Arrays.stream(Side.values())
+                .flatMap(side -> Stream.of(PartKey.suctionLine(side), PartKey.dischargeLine(side)))
+                .collect(Collectors.toSet());
+        List<EngineParts.GasDuct> ducts = new ArrayList<>();
+        for (Component part : balance.components()) {
+            if (part.kind() == PartKind.LINE && !feed.contains(part.key())) {
+                Station gas = balance.station(part.outlets().get(0));
+                ducts.add(new EngineParts.GasDuct(
+                        part.label(),
+                        gas.massFlow(),
+                        gas.pressure(),
+                        gas.density(),
+                        part.key().equals(PartKey.EXHAUST_DUCT)));
+            }
+        }
+        return ducts;
     }
 
     private static List<MassItem> electric(ElectricSizing sizing) {

@@ -5,12 +5,14 @@ import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.provenance.ModelCard;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Mass of chamber and nozzle from their contour.
  * <pre>
- * cooled wall:   dm = 2π r ds (w + ρ p r FS/σ),  w 12 kg/m² of liner and channels, FS/σ = 1.5/500 MPa, ρ 8200 kg/m³
+ * cooled wall:   dm = 2π r ds (w + ρ p r FS/σ),  w of tubes or of liner and channels (CooledWall), FS/σ = 1.5/500 MPa, ρ 8200 kg/m³
  *                whole = 1.8 × (1.5 to 2.5) for flanges and manifolds
  * extension:     8 kg/m² (6 to 12) of sheet that radiates, 10 with the manifold of a film, 28 of an ablative liner (15 mm of 1750 kg/m³ and its shell)
  *                a sheet thins with the exit radius below 0.5 m, since buckling asks for a share of the radius, to 0.44 of that (0.4 mm)
@@ -29,8 +31,6 @@ final class ChamberMass {
             "metal chambers with a jacket, sheets and ablative liners without",
             "40 % per part",
             List.of("common practice, no source"));
-
-    private static final double LINER = 12;
 
     /** Guides, drives and the joint over the sheet that they move (-). */
     private static final double MOVING = 0.25;
@@ -51,13 +51,21 @@ final class ChamberMass {
 
     static MassItem combustor(EngineParts parts) {
         boolean ablative = !parts.jacket() && parts.uncooled().kind() == ExtensionKind.ABLATIVE;
-        double lining = ablative ? perArea(ExtensionKind.ABLATIVE) : LINER;
+        DoubleUnaryOperator lining = ablative ? x -> perArea(ExtensionKind.ABLATIVE) : x -> cooled(parts.walls(), x);
         double plain = wall(parts.chamber(), parts.cooledAreaRatio(), lining);
         return EngineMassModel.item(
                 MassPart.CHAMBER, parts.jacket() ? "chamber and cooled nozzle" : "chamber", 1.8 * plain);
     }
 
-    private static double wall(ChamberPerformance chamber, double cooledAreaRatio, double lining) {
+    /** The wall that is there or nearest; jackets know the middles of their cells, between which gaps are left. */
+    private static double cooled(List<CooledWall> walls, double x) {
+        return walls.stream()
+                .min(Comparator.comparingDouble(wall -> wall.distance(x)))
+                .map(CooledWall::perArea)
+                .orElse(CooledWall.LINER);
+    }
+
+    private static double wall(ChamberPerformance chamber, double cooledAreaRatio, DoubleUnaryOperator lining) {
         double pressure = chamber.ideal().chamberPressure();
         double mass = 0;
         List<ContourPoint> points = chamber.contour().points();
@@ -69,7 +77,7 @@ final class ChamberMass {
             }
             double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
             double local = x <= 0 ? pressure : 0.56 * pressure * Math.pow(ratio, -1.25);
-            mass += area(points, i) * (lining + DENSITY * local * r * SAFETY_OVER_STRENGTH);
+            mass += area(points, i) * (lining.applyAsDouble(x) + DENSITY * local * r * SAFETY_OVER_STRENGTH);
         }
         return mass;
     }

@@ -17,7 +17,9 @@ import java.util.List;
  * valve      1 kg (below a bore of 15 mm in proportion to it, 0.3 kg at least) + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
  * gimbal     2e-5 F; a swivelled exhaust nozzle 10 kg/m² of a cone of 15°, (A_e − A_t)/sin 15°, and 2e-5 of its own thrust
  * chambers   walls, extension and injector of each; lines of n chambers weigh what the lines of one do: n d² stays, and s ~ d
- * frame      50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
+ * ducts      of gas, as thin pipes (DuctMass)
+ * frame      3 ρ (FS/σ) F R (ThrustFrame)
+ * rest       40 % of the sum: harness, sensors, controls, igniter, purge, small lines, heat exchangers, insulation, fittings
  * </pre>
  */
 public final class EngineMassModel {
@@ -26,7 +28,7 @@ public final class EngineMassModel {
     public static final ModelCard CARD = new ModelCard(
             "turbomachinery.engine-mass",
             "Engine mass from its parts",
-            "turbopump 1.5 τ^0.6 + chamber + nozzle + injector + burners + lines + valves + gimbal 2e-5 F + 50 %",
+            "turbopump 1.5 τ^0.6 + chamber + nozzle + injector + burners + lines + valves + gimbal 2e-5 F + gas ducts + thrust frame + 40 %",
             "pump-fed and pressure-fed engines of metal",
             "30 % on the sum; the relations for whole engines are shown beside it",
             List.of("humble-1995", "common practice, no source"));
@@ -44,7 +46,8 @@ public final class EngineMassModel {
     /** Lightest valve: solenoid valves of thrusters weigh 0.2 to 0.5 kg, from memory (kg). */
     private static final double LIGHTEST_VALVE = 0.3;
 
-    private static final double REST = 0.5;
+    /** All that has no relation of its own, over what has one: in view of built engines, each left out (decision 0231). */
+    private static final double REST = 0.40;
 
     /** What swivels over its thrust (kg/N). */
     private static final double SWIVEL = 2e-5;
@@ -77,6 +80,9 @@ public final class EngineMassModel {
                 * (parts.chamber().contour().chamberLength()
                         + parts.chamber().contour().nozzleLength());
         parts.lines().forEach(line -> plain.addAll(line(line, length)));
+        double diameter = 2 * parts.chamber().contour().chamberRadius();
+        parts.ducts().forEach(duct -> plain.add(DuctMass.of(duct, diameter, length)));
+        plain.add(ThrustFrame.of(parts));
         if (parts.gimballed()) {
             plain.add(item(MassPart.GIMBAL, "gimbal", SWIVEL * parts.vacuumThrust()));
         }
@@ -92,9 +98,9 @@ public final class EngineMassModel {
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
         items.addAll(parts.others());
         items.add(item(
-                MassPart.FRAME,
-                "frame and small parts",
-                REST * sum * parts.factors().of(MassPart.FRAME)));
+                MassPart.REST,
+                "harness, controls and small parts",
+                REST * sum * parts.factors().of(MassPart.REST)));
         return new EngineMass(
                 items,
                 parts.shafts().isEmpty()

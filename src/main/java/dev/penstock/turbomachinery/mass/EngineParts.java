@@ -15,9 +15,11 @@ import java.util.List;
  * @param cooledAreaRatio area ratio down to which the nozzle has a cooled wall (-); 1 for a chamber that is not cooled
  * @param uncooled how the nozzle behind the cooled wall is made, or all of a chamber without a jacket
  * @param jacket whether a jacket cools the chamber
+ * @param walls cooled walls along the contour; where none is given, of liner and channels
  * @param shafts turbopump shafts
  * @param burners gas generator and preburners
  * @param lines propellant lines with a main valve each
+ * @param ducts of gas, before and behind the turbines
  * @param gimballed whether it swivels
  * @param swivels small nozzles that swivel by themselves
  * @param others parts whose mass is known, such as motors and batteries
@@ -30,9 +32,11 @@ public record EngineParts(
         double cooledAreaRatio,
         ExtensionDesign uncooled,
         boolean jacket,
+        List<CooledWall> walls,
         List<ShaftBalance> shafts,
         List<Burner> burners,
         List<Line> lines,
+        List<GasDuct> ducts,
         boolean gimballed,
         List<SmallNozzle> swivels,
         List<MassItem> others,
@@ -73,6 +77,24 @@ public record EngineParts(
     }
 
     /**
+     * A duct of gas before or behind a turbine.
+     *
+     * @param name what it is
+     * @param massFlow through it (kg/s)
+     * @param pressure in it (Pa)
+     * @param density of the gas (kg/m³)
+     * @param dumped whether its gas leaves the engine instead of going on to the next part
+     */
+    public record GasDuct(String name, double massFlow, double pressure, double density, boolean dumped) {
+
+        public GasDuct {
+            Require.positive(name, "mass flow (kg/s)", massFlow);
+            Require.positive(name, "pressure (Pa)", pressure);
+            Require.positive(name, "density (kg/m³)", density);
+        }
+    }
+
+    /**
      * A small nozzle that swivels.
      *
      * @param name what it is
@@ -93,6 +115,8 @@ public record EngineParts(
         shafts = List.copyOf(shafts);
         burners = List.copyOf(burners);
         lines = List.copyOf(lines);
+        walls = List.copyOf(walls);
+        ducts = List.copyOf(ducts);
         swivels = List.copyOf(swivels);
         others = List.copyOf(others);
     }

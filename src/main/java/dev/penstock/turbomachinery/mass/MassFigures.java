@@ -105,9 +105,18 @@ public final class MassFigures {
             case INJECTOR -> List.of(THROAT, CHAMBERS, stated("chamber."));
             case TURBOPUMP -> List.of(of(SHAFT, "mass_kg"));
             case BURNER, VALVE -> FLOW;
+            case DUCT ->
+                List.of(
+                        FLOW.get(0),
+                        FLOW.get(1),
+                        FLOW.get(2),
+                        fixed("engine.exit_diameter_m"),
+                        THROAT,
+                        stated("chamber."));
             case LINE -> List.of(FLOW.get(0), FLOW.get(1), FLOW.get(2), fixed("engine.exit_diameter_m"));
             case ELECTRIC -> List.of(of(SHAFT, "power_delivered_W"), stated("electric."));
-            case FRAME -> List.of(values(BEFORE));
+            case FRAME -> List.of(THRUST, THROAT, CHAMBERS, fixed("engine.exit_diameter_m"), stated("chamber."));
+            case REST -> List.of(values(BEFORE));
             case ENGINE -> List.of();
             case WHOLE -> List.of(THRUST, fixed("engine.area_ratio"));
             case GIMBAL -> List.of(THRUST);

@@ -22,9 +22,11 @@ public enum MassPart {
     LINE(EngineMassModel.CARD, new Spread(0.6, 1, 1.6), EngineMassModel.COMMON),
     VALVE(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), EngineMassModel.COMMON),
     GIMBAL(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
-    FRAME(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), EngineMassModel.COMMON),
+    DUCT(DuctMass.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
+    FRAME(ThrustFrame.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
+    REST(EngineMassModel.CARD, new Spread(0.5, 1, 2), "docs/validation/ratings.md"),
     /** What all parts of an engine miss together: the discrepancy of the sum, by the residuals of built engines (decision 0163). */
-    ENGINE(EngineMassModel.CARD, new Spread(1 / 1.5, 1, 1.5), "docs/validation/bands.md"),
+    ENGINE(EngineMassModel.CARD, new Spread(1 / 1.4, 1, 1.4), "docs/validation/bands.md"),
     /** Its scatter comes with the specific powers of motor, inverter and battery. */
     ELECTRIC(ElectricDrive.CARD, Spread.exactly(1), EngineMassModel.COMMON),
     /** A whole engine by one relation. */

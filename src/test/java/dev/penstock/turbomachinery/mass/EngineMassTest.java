@@ -49,7 +49,7 @@ class EngineMassTest {
         assertThat(MassPart.TURBOPUMP.card().id()).isEqualTo("turbomachinery.turbopump-mass");
     }
 
-    /** Parts that miss by themselves by 5 kg, and together by a third down and a half up of 30 kg. */
+    /** Parts that miss by themselves by 5 kg, and together by a factor of 1.4 either way of 30 kg. */
     @Test
     void scattersOfPartsAddInSquaresToWhatAllMissTogether() {
         EngineMass mass = new EngineMass(
@@ -59,13 +59,13 @@ class EngineMassTest {
                 List.of(),
                 3000);
         assertThat(mass.total().mode()).isEqualTo(30);
-        assertThat(mass.total().low()).isCloseTo(30 - Math.hypot(5, 10), within(1e-9));
-        assertThat(mass.total().high()).isCloseTo(30 + Math.hypot(5, 15), within(1e-9));
+        assertThat(mass.total().low()).isCloseTo(30 - Math.hypot(5, 30 - 30 / 1.4), within(1e-9));
+        assertThat(mass.total().high()).isCloseTo(30 + Math.hypot(5, 12), within(1e-9));
         assertThat(mass.thrustToWeight().mode())
                 .isCloseTo(3000 / Constants.STANDARD_GRAVITY / 30, withinPercentage(1e-9));
         assertThat(mass.thrustToWeight().low())
-                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 + Math.hypot(5, 15)), withinPercentage(1e-9));
+                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 + Math.hypot(5, 12)), withinPercentage(1e-9));
         assertThat(mass.thrustToWeight().high())
-                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 - Math.hypot(5, 10)), withinPercentage(1e-9));
+                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 - Math.hypot(5, 30 - 30 / 1.4)), withinPercentage(1e-9));
     }
 }
