@@ -56,7 +56,9 @@ final class AimedMisses {
             Map.entry("RD-0110, pump discharge", LEAN),
             Map.entry("RD-0124, pump discharge", LEAN),
             Map.entry("LE-5A, shaft speed", "from memory; " + SLOW),
-            Map.entry("Redstone A-7, shaft speed", "without inducers, as put here, suction limits it at the tank pressure of its class; its own is not published"),
+            Map.entry(
+                    "Redstone A-7, shaft speed",
+                    "without inducers, as put here, suction limits it at the tank pressure of its class; its own is not published"),
             Map.entry("RD-0110, generator flow", "the fuel pump's discharge comes out low, and the power with it"),
             Map.entry("LE-5A, dry mass", "its wide nozzle is counted as a cooled wall like the chamber's"),
             Map.entry(

@@ -41,8 +41,7 @@ record RatedEngine(PublishedEngine engine) {
             """;
 
     /** Water beside propellants near the stoichiometric ratio in the generator: at 0.6 of its gas they burn at 2.2, 2.9 would burn all. */
-    private static final String WATERED =
-            "[gas_generator]\ndiluent.fluid = \"water\"\ndiluent.flow_fraction = 0.6\n";
+    private static final String WATERED = "[gas_generator]\ndiluent.fluid = \"water\"\ndiluent.flow_fraction = 0.6\n";
 
     /**
      * Pumps that suck with their impellers, as before there were inducers (from memory): the eye of an impeller has a flow coefficient of
@@ -156,9 +155,8 @@ record RatedEngine(PublishedEngine engine) {
 
     Optional<FlownTechnology> flown() {
         return FlownTechnology.all().stream()
-                .filter(f -> f.engine()
-                        .replaceAll(" \\(.*", "")
-                        .equals(FAMILY.getOrDefault(engine.name(), engine.name())))
+                .filter(f ->
+                        f.engine().replaceAll(" \\(.*", "").equals(FAMILY.getOrDefault(engine.name(), engine.name())))
                 .filter(f -> f.level().isPresent())
                 .findFirst();
     }

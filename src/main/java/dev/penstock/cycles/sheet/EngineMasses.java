@@ -104,10 +104,7 @@ public final class EngineMasses {
             return CooledWall.lined(from, to);
         }
         return CooledWall.tubes(
-                from,
-                to,
-                mean(stations, JacketStation::wallThickness),
-                mean(stations, JacketStation::channelWidth));
+                from, to, mean(stations, JacketStation::wallThickness), mean(stations, JacketStation::channelWidth));
     }
 
     private static double mean(List<JacketStation> stations, ToDoubleFunction<JacketStation> of) {

@@ -367,8 +367,7 @@ class EngineMassModelTest {
         EngineMass one = Parts.bare().mass();
         EngineMass four = Parts.bare().with(4, List.of(), MassFactors.NONE).mass();
         assertThat(mass(one, MassPart.FRAME)).isCloseTo(72 * chamber, withinPercentage(1e-9));
-        assertThat(mass(four, MassPart.FRAME))
-                .isCloseTo(72 * (chamber + exit * Math.sqrt(2)), withinPercentage(1e-9));
+        assertThat(mass(four, MassPart.FRAME)).isCloseTo(72 * (chamber + exit * Math.sqrt(2)), withinPercentage(1e-9));
     }
 
     /**
@@ -386,8 +385,7 @@ class EngineMassModelTest {
                 .with(List.of(), List.of(new EngineParts.GasDuct("duct", flow / 10, 0.4e6, 0.5, true)))
                 .mass();
         assertThat(mass(hot, MassPart.DUCT))
-                .isCloseTo(
-                        Math.PI * 0.2 * 2e-3 * 8000 * 4 * CHAMBER.contour().chamberRadius(), withinPercentage(1e-9));
+                .isCloseTo(Math.PI * 0.2 * 2e-3 * 8000 * 4 * CHAMBER.contour().chamberRadius(), withinPercentage(1e-9));
         assertThat(mass(dumped, MassPart.DUCT))
                 .isCloseTo(Math.PI * 0.2 * 1.5e-3 * 8000 * 1.2 * contour, withinPercentage(1e-9));
     }

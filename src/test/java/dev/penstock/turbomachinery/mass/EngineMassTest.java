@@ -66,6 +66,8 @@ class EngineMassTest {
         assertThat(mass.thrustToWeight().low())
                 .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 + Math.hypot(5, 12)), withinPercentage(1e-9));
         assertThat(mass.thrustToWeight().high())
-                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / (30 - Math.hypot(5, 30 - 30 / 1.4)), withinPercentage(1e-9));
+                .isCloseTo(
+                        3000 / Constants.STANDARD_GRAVITY / (30 - Math.hypot(5, 30 - 30 / 1.4)),
+                        withinPercentage(1e-9));
     }
 }
