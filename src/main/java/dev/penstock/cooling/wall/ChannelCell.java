@@ -136,10 +136,10 @@ public final class ChannelCell {
 
     /**
      * @param setting what surrounds the cell
-     * @return temperatures and flux on a grid of 16 volumes across the half channel, and as many across the half land
+     * @return temperatures and flux on a grid of 12 volumes across the half channel, and as many across the half land
      */
     public static Answer solve(Setting setting) {
-        return solve(setting, 16);
+        return solve(setting, 12);
     }
 
     /**
