@@ -40,10 +40,22 @@ public final class SpanChart {
         public Bar(String label, double from, double to, Ink ink, String text) {
             this(label, from, to, ink, text, Double.NaN);
         }
+
+        double low() {
+            return Double.isNaN(mark) ? Math.min(from, to) : Math.min(mark, Math.min(from, to));
+        }
+
+        double high() {
+            return Double.isNaN(mark) ? Math.max(from, to) : Math.max(mark, Math.max(from, to));
+        }
     }
 
     /** How far a mark stands out of its bar (px). */
     private static final double MARK_BEYOND = 3;
+    /** Room between a mark and the figure behind it (px). */
+    private static final double MARK_ROOM = 4;
+    /** Size of the figures (px). */
+    private static final double FIGURE = 11.5;
 
     private SpanChart() {}
 
@@ -83,8 +95,8 @@ public final class SpanChart {
         double low = fromZero ? 0 : Double.POSITIVE_INFINITY;
         double high = fromZero ? 0 : Double.NEGATIVE_INFINITY;
         for (Bar bar : bars) {
-            low = Math.min(low, Math.min(bar.from(), bar.to()));
-            high = Math.max(high, Math.max(bar.from(), bar.to()));
+            low = Math.min(low, bar.low());
+            high = Math.max(high, bar.high());
         }
         double size = Math.max(high - low, 1e-9 * Math.max(1, Math.abs(high)));
         double start = fromZero && low >= 0 ? 0 : low - 0.05 * size;
@@ -95,9 +107,9 @@ public final class SpanChart {
         double room = Math.max(200, ChartSvg.WIDTH - names - 40);
         double end = high + 0.03 * size;
         for (Bar bar : bars) {
-            // The figure starts at the bar's end; the axis must reach as far as the figure does.
-            double share = Math.min(0.6, (ChartFont.width(bar.text(), 11.5) + 12) / room);
-            end = Math.max(end, start + (Math.max(bar.from(), bar.to()) - start) / (1 - share));
+            // The figure starts at the bar's end, or behind the mark; the axis must reach as far as the figure does.
+            double share = Math.min(0.6, (ChartFont.width(bar.text(), FIGURE) + 12) / room);
+            end = Math.max(end, start + (bar.high() - start) / (1 - share));
         }
         axis.setRange(start, end);
     }
@@ -122,12 +134,27 @@ public final class SpanChart {
         return data;
     }
 
+    /**
+     * Where the figure of a bar begins.
+     *
+     * @param end end of the bar (px)
+     * @param width width of the figure (px)
+     * @param mark place of the mark (px); NaN for none
+     * @return the end of the bar, or a place behind the mark that would strike through the figure
+     */
+    static double behind(double end, double width, double mark) {
+        boolean through = mark + MARK_ROOM > end && mark - MARK_ROOM < end + width + MARK_ROOM;
+        return through ? mark + MARK_ROOM : end;
+    }
+
     /** Paints each bar in its own colour and writes its figure to the right of it. */
     private static final class Renderer extends IntervalBarRenderer {
 
         private static final long serialVersionUID = 1L;
 
         private final transient List<Bar> bars;
+        /** Where the mark of the bar in hand stands (px); NaN for none. */
+        private double markAt = Double.NaN;
 
         Renderer(List<Bar> bars) {
             this.bars = bars;
@@ -136,7 +163,7 @@ public final class SpanChart {
             setDrawBarOutline(false);
             setMaximumBarWidth(0.2);
             setDefaultItemLabelsVisible(true);
-            setDefaultItemLabelFont(ChartFont.of(11.5));
+            setDefaultItemLabelFont(ChartFont.of(FIGURE));
             setDefaultItemLabelPaint(Ink.TEXT.color());
             setDefaultItemLabelGenerator(new Generator());
             ItemLabelPosition right = new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT);
@@ -164,18 +191,38 @@ public final class SpanChart {
                 int row,
                 int column,
                 int pass) {
-            super.drawItem(g2, state, area, plot, across, values, data, row, column, pass);
             Bar bar = bars.get(column);
-            if (Double.isNaN(bar.mark())) {
+            double x = Double.isNaN(bar.mark())
+                    ? Double.NaN
+                    : values.valueToJava2D(bar.mark(), area, plot.getRangeAxisEdge());
+            markAt = x;
+            super.drawItem(g2, state, area, plot, across, values, data, row, column, pass);
+            if (Double.isNaN(x)) {
                 return;
             }
-            double x = values.valueToJava2D(bar.mark(), area, plot.getRangeAxisEdge());
             double y = across.getCategoryMiddle(column, data.getColumnCount(), area, plot.getDomainAxisEdge());
             double half = state.getBarWidth() / 2 + MARK_BEYOND;
             g2.setPaint(Ink.PAPER.color());
             g2.fill(new Rectangle2D.Double(x - 3, y - half, 6, 2 * half));
             g2.setPaint(Ink.TEXT.color());
             g2.fill(new Rectangle2D.Double(x - 1.5, y - half, 3, 2 * half));
+        }
+
+        /** A figure that the mark would strike through stands behind the mark. */
+        @Override
+        protected void drawItemLabel(
+                Graphics2D g2,
+                CategoryDataset data,
+                int row,
+                int column,
+                CategoryPlot plot,
+                CategoryItemLabelGenerator generator,
+                Rectangle2D bar,
+                boolean negative) {
+            double width = ChartFont.width(bars.get(column).text(), FIGURE);
+            double moved = behind(bar.getMaxX(), width, markAt) - bar.getMaxX();
+            Rectangle2D end = new Rectangle2D.Double(bar.getX() + moved, bar.getY(), bar.getWidth(), bar.getHeight());
+            super.drawItemLabel(g2, data, row, column, plot, generator, end, negative);
         }
 
         /** Writes the figures of the bars. */

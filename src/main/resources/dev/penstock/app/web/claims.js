@@ -71,7 +71,7 @@ function box(path, field, value, changed, fixed = false) {
 }
 
 function remove(name, action) {
-  const button = make("button", { type: "button", class: "back", "aria-label": "Take out " + name }, "take out");
+  const button = make("button", { type: "button", class: "back", "aria-label": "Remove " + name }, "remove");
   button.addEventListener("click", action);
   return button;
 }

@@ -25,7 +25,7 @@ const kind = () => byId("kind").value;
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*([^\d\s].*?)?\s*$/);
 
 function row(list, ...fields) {
-  const out = make("button", { type: "button", class: "back", "aria-label": "Take out this line" }, "take out");
+  const out = make("button", { type: "button", class: "back", "aria-label": "Remove this line" }, "remove");
   const line = make("div", { class: "controls" }, ...fields, out);
   out.addEventListener("click", () => { line.remove(); byId("plan").dispatchEvent(new Event("change")); });
   byId(list).append(line);
