@@ -1,11 +1,9 @@
 package dev.penstock.app;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.util.RawValue;
+import dev.penstock.app.console.AnswerLine;
 import dev.penstock.app.console.AnswerRequest;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
@@ -14,7 +12,6 @@ import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.text.AnswerOrigin;
-import dev.penstock.reports.text.JsonText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -51,7 +48,6 @@ import picocli.CommandLine.Model.CommandSpec;
         })
 final class AnswerCommand extends BaseCommand implements LocalAction {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final String SENT = "concept.toml";
     private static final String PREFIX = "penstock: ";
 
@@ -77,8 +73,8 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
     }
 
     /** A program that no longer reads wants no more answers. */
-    private boolean printed(String reply) {
-        session.out().print(reply);
+    private boolean printed(char[] reply) {
+        session.out().write(reply);
         return !session.out().checkError();
     }
 
@@ -115,56 +111,49 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
     }
 
     /** The line that answers a line; nothing for an empty one. */
-    private String replied(String line) {
-        if (line.isBlank()) {
-            return "";
-        }
-        try {
-            return JSON.writeValueAsString(reply(line)) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+    private char[] replied(String line) {
+        return line.isBlank() ? new char[0] : reply(line).text();
     }
 
-    private ObjectNode reply(String line) {
-        ObjectNode reply = JSON.createObjectNode();
-        reply.set("id", NullNode.getInstance());
+    private AnswerLine reply(String line) {
+        JsonNode id = NullNode.getInstance();
         try {
             if (line.length() > LONGEST) {
                 throw new InvalidInput(
                         "", "request", line.substring(0, 40), "a request may hold " + LONGEST / 1024 + " KiB");
             }
             ObjectNode object = AnswerRequest.object(line);
-            reply.set("id", AnswerRequest.id(object));
-            run(AnswerRequest.of(object, commands, this::outputs), reply);
+            id = AnswerRequest.id(object);
+            return answered(id, AnswerRequest.of(object, commands, this::outputs));
         } catch (InvalidInput e) {
-            refuse(
-                    reply,
-                    ExitCode.BAD_INPUT,
-                    e.problems().stream().map(InvalidInput.Problem::sentence).toList());
+            List<String> problems =
+                    e.problems().stream().map(InvalidInput.Problem::sentence).toList();
+            return new AnswerLine(id, ExitCode.BAD_INPUT, Map.of(), problems);
         } catch (IOException e) {
-            refuse(reply, ExitCode.NO_SOLUTION, List.of("the concept could not be put where it can be read: " + e));
+            return new AnswerLine(
+                    id,
+                    ExitCode.NO_SOLUTION,
+                    Map.of(),
+                    List.of("the concept could not be put where it can be read: " + e));
         }
-        return reply;
     }
 
-    private void run(AnswerRequest request, ObjectNode reply) throws IOException {
+    private AnswerLine answered(JsonNode id, AnswerRequest request) throws IOException {
         if (request.concept().isEmpty()) {
-            run(request, request.named().map(List::of).orElse(List.of()), reply);
-            return;
+            return answered(id, request, request.named().map(List::of).orElse(List.of()));
         }
         Path folder = Files.createTempDirectory("penstock-answer");
         Path file = folder.resolve(SENT);
         try {
             Files.writeString(file, request.concept().get());
-            run(request, List.of(file.toString()), reply);
+            return answered(id, request, List.of(file.toString()));
         } finally {
             Files.deleteIfExists(file);
             Files.deleteIfExists(folder);
         }
     }
 
-    private void run(AnswerRequest request, List<String> cases, ObjectNode reply) {
+    private AnswerLine answered(JsonNode id, AnswerRequest request, List<String> cases) {
         List<String> words = new ArrayList<>(List.of(request.command()));
         words.addAll(cases);
         words.addAll(request.options());
@@ -174,36 +163,22 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         StringWriter problems = new StringWriter();
         String[] line = words.toArray(String[]::new);
         int code = CommandLineProgram.run(session.forRequest(answer::putAll, new PrintWriter(problems)), line);
-        if (code == ExitCode.OK) {
-            if (request.concept().isPresent()) {
-                // The file is gone by the time that anybody reads the line.
-                words.set(1, SENT);
-                answer.put(
-                        AnswerOrigin.COMMAND,
-                        AnswerOrigin.of(request.command(), words).line());
-            }
-            reply.put("exit_code", code);
-            reply.putRawValue("answer", new RawValue(JsonText.compact(answer)));
-        } else {
-            refuse(
-                    reply,
-                    code,
-                    problems.toString()
-                            .lines()
-                            .map(sentence -> plain(sentence, request, cases))
-                            .toList());
+        if (code == ExitCode.OK && request.concept().isPresent()) {
+            // The file is gone by the time that anybody reads the line.
+            words.set(1, SENT);
+            answer.put(
+                    AnswerOrigin.COMMAND, AnswerOrigin.of(request.command(), words).line());
         }
+        List<String> sentences = problems.toString()
+                .lines()
+                .map(sentence -> plain(sentence, request, cases))
+                .toList();
+        return new AnswerLine(id, code, answer, sentences);
     }
 
     /** Without the program's name, which nobody doubts, and the folder that a concept lay in. */
     private static String plain(String sentence, AnswerRequest request, List<String> cases) {
         String said = sentence.startsWith(PREFIX) ? sentence.substring(PREFIX.length()) : sentence;
         return request.concept().isPresent() ? said.replace(cases.get(0), SENT) : said;
-    }
-
-    private static void refuse(ObjectNode reply, int code, List<String> problems) {
-        reply.put("exit_code", code);
-        ArrayNode list = reply.putArray("problems");
-        problems.forEach(list::add);
     }
 }

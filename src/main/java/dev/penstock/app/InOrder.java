@@ -35,9 +35,9 @@ final class InOrder {
      * @param taken takes an answer, and says whether it wants more
      * @throws IOException if the source cannot be read
      */
-    static void answer(Source source, Function<String, String> work, Predicate<String> taken) throws IOException {
+    static <A> void answer(Source source, Function<String, A> work, Predicate<A> taken) throws IOException {
         int processors = Runtime.getRuntime().availableProcessors();
-        BlockingQueue<Future<Optional<String>>> waiting = new ArrayBlockingQueue<>(2 * processors);
+        BlockingQueue<Future<Optional<A>>> waiting = new ArrayBlockingQueue<>(2 * processors);
         // one thread reads
         ExecutorService pool = Executors.newFixedThreadPool(processors + 1, InOrder::daemon);
         pool.submit(() -> {
@@ -45,7 +45,7 @@ final class InOrder {
             return true;
         });
         try {
-            for (Optional<String> answer = waiting.take().get();
+            for (Optional<A> answer = waiting.take().get();
                     answer.isPresent() && taken.test(answer.get());
                     answer = waiting.take().get()) {}
         } catch (InterruptedException e) {
@@ -62,10 +62,10 @@ final class InOrder {
     }
 
     /** Reads to the end, and says how that was. */
-    private static Future<Optional<String>> read(
+    private static <A> Future<Optional<A>> read(
             Source source,
-            Function<String, String> work,
-            BlockingQueue<Future<Optional<String>>> waiting,
+            Function<String, A> work,
+            BlockingQueue<Future<Optional<A>>> waiting,
             ExecutorService pool)
             throws InterruptedException {
         try {

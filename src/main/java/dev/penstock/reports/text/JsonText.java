@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.Map;
 import java.util.Optional;
 
@@ -49,7 +50,7 @@ public final class JsonText {
 
     private static String of(Map<String, ?> document, Optional<PrettyPrinter> printer) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+        try (JsonGenerator generator = generator(text)) {
             printer.ifPresent(generator::setPrettyPrinter);
             write(generator, document);
         } catch (IOException e) {
@@ -58,7 +59,22 @@ public final class JsonText {
         return text.toString();
     }
 
-    private static void write(JsonGenerator generator, Object value) throws IOException {
+    /**
+     * @param text where JSON goes
+     * @return what writes it there without a blank between its parts
+     * @throws IOException if nothing can be written there
+     */
+    public static JsonGenerator generator(Writer text) throws IOException {
+        return FACTORY.createGenerator(text);
+    }
+
+    /**
+     * @param generator where a document has room for a value
+     * @param value a part of a document, as above
+     * @throws IOException if it cannot be written
+     * @throws IllegalStateException as above
+     */
+    public static void write(JsonGenerator generator, Object value) throws IOException {
         if (value instanceof Map<?, ?> map) {
             generator.writeStartObject();
             for (Map.Entry<?, ?> entry : map.entrySet()) {
