@@ -167,7 +167,8 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             // The file is gone by the time that anybody reads the line.
             words.set(1, SENT);
             answer.put(
-                    AnswerOrigin.COMMAND, AnswerOrigin.of(request.command(), words).line());
+                    AnswerOrigin.COMMAND,
+                    AnswerOrigin.of(request.command(), words).line());
         }
         List<String> sentences = problems.toString()
                 .lines()

@@ -63,10 +63,7 @@ final class InOrder {
 
     /** Reads to the end, and says how that was. */
     private static <A> Future<Optional<A>> read(
-            Source source,
-            Function<String, A> work,
-            BlockingQueue<Future<Optional<A>>> waiting,
-            ExecutorService pool)
+            Source source, Function<String, A> work, BlockingQueue<Future<Optional<A>>> waiting, ExecutorService pool)
             throws InterruptedException {
         try {
             for (Optional<String> next = source.next(); next.isPresent(); next = source.next()) {
