@@ -50,7 +50,7 @@ class ClaimsPageTest extends BrowserTest {
         type("new-within", "5 %");
         press(id("new-go"));
         patience().until(b -> b.findElements(By.cssSelector("[data-claim]")).size() == 4);
-        press(browser.findElement(By.cssSelector("[aria-label='Take out the claim engine.mass']")));
+        press(browser.findElement(By.cssSelector("[aria-label='Remove the claim engine.mass']")));
         patience().until(b -> b.findElements(By.cssSelector("[data-claim]")).size() == 3);
         new Select(id("in-nozzle-exit_diameter-kind")).selectByValue("at_least");
         patience().until(b -> !b.findElements(By.id("in-nozzle-exit_diameter-at_least"))
