@@ -66,6 +66,7 @@ public final class ChannelSizing {
     private static final double LEAST_MARGIN = -1;
     private static final double FIRST_STEP = 0.05;
     private static final double BEYOND = 5;
+    private static final double BEFORE_LEAST = 0.8;
     private static final double TYPICAL_SLOPE = 2;
     private static final double TYPICAL_RISE = 5;
     private static final double WIDENING = 1.5;
@@ -223,13 +224,16 @@ public final class ChannelSizing {
         return root.value();
     }
 
-    /** Where between the usual shape (0) and the tightest (1) the drop is least, by a parabola through both and the middle. */
+    /**
+     * How far from the usual shape (0) to the tightest (1) it pays to go: four fifths of the way to the least drop, by a parabola through both
+     * and the middle. That has all but a twenty-fifth of what can be had; where the drop no longer falls, the shape would leap.
+     */
     private static double leastDrop(double usual, double middle, double tightest) {
         double curvature = 2 * (usual - 2 * middle + tightest);
         if (!(curvature > 0)) {
             return tightest <= usual ? 1 : 0;
         }
-        return Math.max(0, Math.min(1, 0.5 * (1 - (tightest - usual) / curvature)));
+        return Math.max(0, Math.min(1, BEFORE_LEAST * 0.5 * (1 - (tightest - usual) / curvature)));
     }
 
     /**
