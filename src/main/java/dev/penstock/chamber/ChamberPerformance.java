@@ -41,7 +41,6 @@ import java.util.OptionalDouble;
  * @param massFlow mass flow (kg/s)
  * @param vacuumThrust delivered thrust in vacuum (N)
  * @param contour inner wall
- * @param exitAngle wall angle at the exit (rad)
  * @param wallStream film and outer zone along the wall
  * @param warnings what the reader must know
  */
@@ -57,7 +56,6 @@ public record ChamberPerformance(
         double massFlow,
         double vacuumThrust,
         ChamberContour contour,
-        double exitAngle,
         WallStream wallStream,
         List<Warning> warnings) {
 
@@ -252,7 +250,6 @@ public record ChamberPerformance(
                 massFlow,
                 vacuumThrust,
                 contour,
-                exitAngle,
                 wallStream,
                 all);
     }

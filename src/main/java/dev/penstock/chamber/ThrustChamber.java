@@ -285,7 +285,6 @@ public final class ThrustChamber {
                 massFlow,
                 massFlow * losses.vacuumImpulse(),
                 drawing.contour(),
-                drawing.exitAngle(),
                 wallStream,
                 warnings);
         if (profile.throat().pressure() > Constants.STANDARD_ATMOSPHERE) {

@@ -9,18 +9,50 @@ public interface LimitKind {
     /**
      * What is said of a kind of limit.
      *
-     * @param key last part of the limit's name, for example "tip_speed"
      * @param equation how the value is made from the figures of its part; empty if it is that figure itself
      * @param figures keys of the part's figures that the value is made from
      * @param inputs keys of the part's tables in the concept file that the value is made from besides
      * @param bounds keys of the part's tables in the concept file that set the bound
      */
-    record Terms(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
+    record Terms(String equation, List<String> figures, List<String> inputs, List<String> bounds) {
 
         public Terms {
             figures = List.copyOf(figures);
             inputs = List.copyOf(inputs);
             bounds = List.copyOf(bounds);
+        }
+
+        /**
+         * @param figure key of the part's figure that is held against the bound as it is
+         * @return terms of such a limit
+         */
+        public static Terms shown(String figure) {
+            return made("", figure);
+        }
+
+        /**
+         * @param equation how the value is made from the figures of its part
+         * @param figures keys of these
+         * @return terms of such a limit
+         */
+        public static Terms made(String equation, String... figures) {
+            return new Terms(equation, List.of(figures), List.of(), List.of());
+        }
+
+        /**
+         * @param keys keys of the part's tables in the concept file that the value is made from besides
+         * @return the same terms with these
+         */
+        public Terms with(String... keys) {
+            return new Terms(equation, figures, List.of(keys), bounds);
+        }
+
+        /**
+         * @param keys keys of the part's tables in the concept file that set the bound
+         * @return the same terms with these
+         */
+        public Terms boundBy(String... keys) {
+            return new Terms(equation, figures, inputs, List.of(keys));
         }
     }
 
@@ -57,9 +89,12 @@ public interface LimitKind {
         return Choice.NOTHING;
     }
 
-    /** @return last part of the limit's name, see {@link Terms} */
+    /** @return name of the constant */
+    String name();
+
+    /** @return last part of the limit's name, for example "tip_speed" */
     default String key() {
-        return terms().key();
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /**
@@ -74,7 +109,7 @@ public interface LimitKind {
             return ModelCard.SAME;
         }
         return ModelCard.definition(
-                "cycles.limit-figure." + key().replace('_', '-').toLowerCase(Locale.ROOT),
+                "cycles.limit-figure." + key().replace('_', '-'),
                 "Figure held against a limit: " + key().replace('_', ' '),
                 terms().equation(),
                 "where the figures of the part hold",

@@ -1,7 +1,6 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.questions.BuiltEngineMiss;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.InputValue;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,6 @@ import java.util.Optional;
 /**
  * What an engine's figures may turn out to be, given how sure its inputs are.
  *
- * @param likely the engine with every input at its most likely value
  * @param inputs the inputs that were varied, by dotted key
  * @param samples engines sampled
  * @param closed how many of them close
@@ -19,7 +17,6 @@ import java.util.Optional;
  * @param tornados one per figure: what moves it, the strongest first
  */
 public record UncertaintyResult(
-        EngineBalance likely,
         Map<String, InputValue> inputs,
         int samples,
         int closed,

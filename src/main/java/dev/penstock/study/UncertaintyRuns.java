@@ -94,7 +94,6 @@ public final class UncertaintyRuns {
                 .map(Run::failure)
                 .toList());
         return new UncertaintyResult(
-                likely,
                 inputs,
                 samples,
                 closed.size(),

@@ -201,7 +201,5 @@ class EquilibriumIdentityTest {
         double slope = Math.log((1 + STEP) / (1 - STEP)) / Math.log(high / frozen.density());
         frozen.setPressureTemperature(c.pressure(), t);
         assertThat(frozen.isentropicExponent()).isCloseTo(slope, withinPercentage(SLOPE_PERCENT));
-        assertThat(FrozenGas.of(Mixtures.LIBRARY, solver.snapshot()).enthalpy())
-                .isCloseTo(solver.enthalpy(), within(1e-5 * 1e6));
     }
 }

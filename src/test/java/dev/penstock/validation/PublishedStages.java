@@ -125,7 +125,7 @@ final class PublishedStages {
         double pressure = Math.max(TANK_PRESSURE, propellant.storagePressure());
         double density =
                 propellant.fluid().atPressureTemperature(pressure, temperature).density();
-        return LoadedPropellant.of(propellant, density, temperature, pressure);
+        return new LoadedPropellant(propellant, density, temperature, pressure);
     }
 
     /** Root of the mean square of how far the logarithm of the estimate misses (-). */

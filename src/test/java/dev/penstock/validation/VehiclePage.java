@@ -87,8 +87,8 @@ final class VehiclePage {
     private static void masses(List<Check> checks) {
         String lecture = "single stage, 116.4 t oxygen and 19.39 t hydrogen [akin-mass]";
         FluidLibrary fluids = FluidLibrary.open();
-        LoadedPropellant oxygen = new LoadedPropellant(fluids.propellant("oxygen"), 1140, 90.2, 3e5, 1e5);
-        LoadedPropellant hydrogen = new LoadedPropellant(fluids.propellant("hydrogen"), 71, 20.3, 3e5, 1e5);
+        LoadedPropellant oxygen = new LoadedPropellant(fluids.propellant("oxygen"), 1140, 90.2, 3e5);
+        LoadedPropellant hydrogen = new LoadedPropellant(fluids.propellant("hydrogen"), 71, 20.3, 3e5);
         checks.add(new Check(
                 lecture,
                 "oxygen tank, kg",

@@ -105,12 +105,11 @@ class NozzlesInFlightTest {
     }
 
     private static double average(String kind) {
-        return AscentAverage.over(
+        return AscentAverage.specificImpulse(
                         ENGINES.get(kind)::thrustAt,
                         ENGINES.get(kind).massFlow(),
                         AscentAverage.exponential(Constants.STANDARD_ATMOSPHERE, 40),
-                        150)
-                .specificImpulse();
+                        150);
     }
 
     /** In flight too; and the plug, which is ideal, is best. */

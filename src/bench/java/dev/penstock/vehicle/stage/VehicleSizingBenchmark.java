@@ -59,8 +59,8 @@ public class VehicleSizingBenchmark {
     @Setup
     public void prepare() {
         FluidLibrary fluids = FluidLibrary.open();
-        LoadedPropellant oxygen = new LoadedPropellant(fluids.propellant("oxygen"), 1141, 90.2, 3e5, 1e5);
-        LoadedPropellant methane = new LoadedPropellant(fluids.propellant("methane"), 422, 111.6, 3e5, 1e5);
+        LoadedPropellant oxygen = new LoadedPropellant(fluids.propellant("oxygen"), 1141, 90.2, 3e5);
+        LoadedPropellant methane = new LoadedPropellant(fluids.propellant("methane"), 422, 111.6, 3e5);
         double flow = 8e5 / (360 * Constants.STANDARD_GRAVITY);
         engine = new GivenEngine("sample", 8e5, flow, 0.5, 15e6, 3.5, oxygen, methane, 800);
         AscentMission mission = new AscentMission(Planet.EARTH, 0.5, 200e3, 200e3, 35e3, 50, 1e4, 0.4);

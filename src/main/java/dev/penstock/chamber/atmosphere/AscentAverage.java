@@ -9,21 +9,9 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Specific impulse averaged over an ascent at constant mass flow.
  * <pre>Ī = ∫ F(p_a(t)) dt / (g₀ ṁ T)</pre>
- * The pressure along the way is given as a function of time: through an atmosphere from an altitude profile, or falling
- * exponentially, p = p₀ exp(−t/τ). Definition, exact; the integral by Simpson's rule.
- *
- * @param specificImpulse average specific impulse (s)
- * @param initialSpecificImpulse at the start (s)
- * @param finalSpecificImpulse at the end (s)
- * @param totalImpulse ∫ F dt (N·s)
- * @param propellant propellant used (kg)
+ * The pressure along the way is given as a function of time, for example falling exponentially, p = p₀ exp(−t/τ). Definition, exact; the integral by Simpson's rule.
  */
-public record AscentAverage(
-        double specificImpulse,
-        double initialSpecificImpulse,
-        double finalSpecificImpulse,
-        double totalImpulse,
-        double propellant) {
+public final class AscentAverage {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.ascent_average",
@@ -35,27 +23,16 @@ public record AscentAverage(
 
     private static final int INTERVALS = 400;
 
-    public AscentAverage {
-        Require.positive(CARD.title(), "specific impulse (s)", specificImpulse);
-        Require.positive(CARD.title(), "propellant (kg)", propellant);
-    }
-
-    /**
-     * One point of an altitude profile.
-     *
-     * @param time time from lift-off (s)
-     * @param altitude geometric altitude (m)
-     */
-    public record Waypoint(double time, double altitude) {}
+    private AscentAverage() {}
 
     /**
      * @param thrustAt thrust (N) against ambient pressure (Pa)
      * @param massFlow mass flow (kg/s)
      * @param pressureAt ambient pressure (Pa) against time (s)
      * @param duration burn time (s)
-     * @return the average
+     * @return average specific impulse (s)
      */
-    public static AscentAverage over(
+    public static double specificImpulse(
             DoubleUnaryOperator thrustAt, double massFlow, DoubleUnaryOperator pressureAt, double duration) {
         Require.positive(CARD.title(), "mass flow (kg/s)", massFlow);
         Require.positive(CARD.title(), "burn time (s)", duration);
@@ -66,31 +43,7 @@ public record AscentAverage(
         }
         double total = sum * duration / (3 * INTERVALS);
         double scale = 1 / (Constants.STANDARD_GRAVITY * massFlow);
-        return new AscentAverage(
-                total * scale / duration,
-                thrustAt.applyAsDouble(pressureAt.applyAsDouble(0)) * scale,
-                thrustAt.applyAsDouble(pressureAt.applyAsDouble(duration)) * scale,
-                total,
-                massFlow * duration);
-    }
-
-    /**
-     * Pressure along an altitude profile, straight between its points.
-     *
-     * @param atmosphere the air
-     * @param profile at least two points, time rising
-     * @return pressure (Pa) against time (s); the ends are kept before and after
-     */
-    public static DoubleUnaryOperator through(Atmosphere atmosphere, List<Waypoint> profile) {
-        Require.within(CARD.title(), "points of the altitude profile", profile.size(), 2, Integer.MAX_VALUE);
-        List<Waypoint> points = List.copyOf(profile);
-        for (int i = 1; i < points.size(); i++) {
-            Require.positive(
-                    CARD.title(),
-                    "step in time (s)",
-                    points.get(i).time() - points.get(i - 1).time());
-        }
-        return time -> atmosphere.at(altitude(points, time)).pressure();
+        return Require.positive(CARD.title(), "specific impulse (s)", total * scale / duration);
     }
 
     /**
@@ -104,20 +57,5 @@ public record AscentAverage(
         Require.positive(CARD.title(), "start pressure (Pa)", startPressure);
         Require.positive(CARD.title(), "time constant (s)", timeConstant);
         return time -> startPressure * Math.exp(-time / timeConstant);
-    }
-
-    private static double altitude(List<Waypoint> points, double time) {
-        Waypoint before = points.get(0);
-        for (Waypoint after : points) {
-            if (time <= after.time()) {
-                double width = after.time() - before.time();
-                return width == 0
-                        ? after.altitude()
-                        : before.altitude()
-                                + (after.altitude() - before.altitude()) * Math.max(0, time - before.time()) / width;
-            }
-            before = after;
-        }
-        return before.altitude();
     }
 }

@@ -37,8 +37,8 @@ public final class ContourBuilder {
     private static final double FILLET = 1.0; // fillet radius over throat radius; common practice, no source
     private static final double FIFTEEN_DEGREES = Math.toRadians(15);
 
-    /** The divergent part just added: wall angles (rad) at the exit and at the inflection. */
-    private record Divergent(double exitAngle, double inflectionAngle, Optional<Warning> warning) {}
+    /** The divergent part just added: wall angle at the exit (rad). */
+    private record Divergent(double exitAngle, Optional<Warning> warning) {}
 
     private ContourBuilder() {}
 
@@ -47,10 +47,9 @@ public final class ContourBuilder {
      *
      * @param contour the wall
      * @param exitAngle wall angle at the exit (rad)
-     * @param inflectionAngle largest wall angle of the divergent part (rad)
      * @param warnings where the wall is not quite what was asked for
      */
-    public record Drawing(ChamberContour contour, double exitAngle, double inflectionAngle, List<Warning> warnings) {
+    public record Drawing(ChamberContour contour, double exitAngle, List<Warning> warnings) {
 
         public Drawing {
             warnings = List.copyOf(warnings);
@@ -100,7 +99,6 @@ public final class ContourBuilder {
         return new Drawing(
                 new ChamberContour(points, throatRadius, curvature, chamberRadius, chamberLength, nozzleLength),
                 divergent.exitAngle(),
-                divergent.inflectionAngle(),
                 warnings);
     }
 
@@ -176,7 +174,7 @@ public final class ContourBuilder {
                         start.x() + t * (length - start.x()), start.radius() + t * (exit - start.radius())));
             }
         }
-        return new Divergent(angleUsed, angleUsed, Optional.empty());
+        return new Divergent(angleUsed, Optional.empty());
     }
 
     private static Divergent bell(List<ContourPoint> points, double fraction, double areaRatio, double rt, double arc) {
@@ -192,7 +190,6 @@ public final class ContourBuilder {
             Divergent drawn = cone(points, FIFTEEN_DEGREES, areaRatio, rt, arc);
             return new Divergent(
                     drawn.exitAngle(),
-                    drawn.inflectionAngle(),
                     Optional.of(new Warning(
                             CARD.id(),
                             String.format(
@@ -211,13 +208,13 @@ public final class ContourBuilder {
             double b = 2 * t * (1 - t);
             points.add(new ContourPoint(a * nx + b * qx + t * t * length, a * nr + b * qr + t * t * exit));
         }
-        return new Divergent(angles.exit(), angles.inflection(), angles.warning());
+        return new Divergent(angles.exit(), angles.warning());
     }
 
     private static Divergent ideal(List<ContourPoint> points, NozzleDesign nozzle, double areaRatio, double rt) {
         TruncatedIdeal wall = TruncatedIdeal.of(nozzle, areaRatio);
         points.addAll(wall.scaled(rt));
-        return new Divergent(wall.exitAngle(), wall.inflectionAngle(), Optional.empty());
+        return new Divergent(wall.exitAngle(), Optional.empty());
     }
 
     /** Arc downstream of the throat up to an angle, or to the exit radius if that comes first; the angle reached. */

@@ -42,7 +42,7 @@ public final class Expansion {
         chamber = solver.snapshot();
         gas = new NozzleGas(solver, mode, near);
         flow = gas.flow();
-        throat = station(gas.upstream(), flow.throat(), 1, false);
+        throat = station(gas.upstream(), flow.throat(), 1);
     }
 
     /** @return gas at rest in the chamber, in equilibrium */
@@ -112,7 +112,7 @@ public final class Expansion {
             // Closer together towards rest, where area changes fastest with pressure.
             double t = (double) i / SUBSONIC_NODES;
             WorkingState state = gas.subsonicNode(i, SUBSONIC_NODES, Math.exp(top + t * t * (middle - top)));
-            subsonic.add(station(state, i == 0 ? Double.MAX_VALUE : flow.areaRatio(state), false, transport));
+            subsonic.add(station(state, i == 0 ? Double.MAX_VALUE : flow.areaRatio(state), transport));
         }
         subsonic.add(throat);
 
@@ -130,7 +130,7 @@ public final class Expansion {
         for (int i = 0; i <= nodes; i++) {
             WorkingState state = states.get(i);
             double ratio = i == 0 ? 1 : i == nodes ? areaRatio : flow.areaRatio(state);
-            supersonic.add(station(state, ratio, i > 0, transport));
+            supersonic.add(station(state, ratio, transport));
         }
         return new GasProfile(subsonic, supersonic, chamber.enthalpy(), table, condensed);
     }
@@ -142,7 +142,7 @@ public final class Expansion {
     }
 
     private IdealExpansion toExit(WorkingState state, double areaRatio) {
-        NozzleStation exit = station(gas.downstream(), state, Math.max(1, areaRatio), areaRatio > 1);
+        NozzleStation exit = station(gas.downstream(), state, Math.max(1, areaRatio));
         double characteristicVelocity = flow.characteristicVelocity();
         double impulse = exit.vacuumImpulse();
         return new IdealExpansion(
@@ -157,22 +157,21 @@ public final class Expansion {
     }
 
     /** Station at the state at which the cursor stands, with its transport properties worked out. */
-    private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio, boolean supersonic) {
+    private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio) {
         FrozenTransport transport = gas.frozenTransport();
-        return station(state, areaRatio, supersonic, transport.viscosity(), transport.prandtl());
+        return station(state, areaRatio, transport.viscosity(), transport.prandtl());
     }
 
-    private NozzleStation station(WorkingState state, double areaRatio, boolean supersonic, TransportCurve transport) {
+    private NozzleStation station(WorkingState state, double areaRatio, TransportCurve transport) {
         double t = state.temperature();
-        return station(state, areaRatio, supersonic, transport.viscosity(t), transport.prandtl(t));
+        return station(state, areaRatio, transport.viscosity(t), transport.prandtl(t));
     }
 
     private NozzleStation station(
-            WorkingState state, double areaRatio, boolean supersonic, double viscosity, double prandtl) {
+            WorkingState state, double areaRatio, double viscosity, double prandtl) {
         double v = flow.velocity(state);
         return new NozzleStation(
                 Math.max(1, areaRatio),
-                supersonic,
                 state.pressure(),
                 state.temperature(),
                 state.density(),

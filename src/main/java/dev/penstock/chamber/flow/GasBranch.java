@@ -116,7 +116,7 @@ final class GasBranch {
         return above > 0 ? Math.log(wanted / above) / Math.log(below / above) : wanted * wanted / (below * below);
     }
 
-    NozzleStation at(double s, double areaRatio, boolean supersonic) {
+    NozzleStation at(double s, double areaRatio) {
         int i = interval(s);
         double pressure = Math.exp(s);
         double h = interpolate(enthalpy, i, s);
@@ -125,7 +125,6 @@ final class GasBranch {
         double v = velocity(h);
         return new NozzleStation(
                 areaRatio,
-                supersonic,
                 pressure,
                 Math.exp(interpolate(lnTemperature, i, s)),
                 density,

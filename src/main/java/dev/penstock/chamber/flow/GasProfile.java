@@ -71,7 +71,7 @@ public final class GasProfile {
         }
         GasBranch branch = downstream ? supersonic : subsonic;
         double flux = throat.massFlux() / areaRatio;
-        return branch.at(logPressure(branch, flux), areaRatio, downstream);
+        return branch.at(logPressure(branch, flux), areaRatio);
     }
 
     /**
@@ -85,7 +85,7 @@ public final class GasProfile {
         boolean downstream = pressure < throat.pressure();
         GasBranch branch = downstream ? supersonic : subsonic;
         double clamped = Math.max(branch.lowest(), Math.min(branch.highest(), lnP));
-        return branch.at(clamped, Math.max(1, throat.massFlux() / branch.massFlux(clamped)), downstream);
+        return branch.at(clamped, Math.max(1, throat.massFlux() / branch.massFlux(clamped)));
     }
 
     /** Mass fraction of condensed species at the exit (-). */

@@ -6,7 +6,6 @@ import dev.penstock.errors.Require;
  * Gas at one station of a one-dimensional isentropic nozzle flow.
  *
  * @param areaRatio area over throat area (-), at least 1; the largest double stands for gas at rest
- * @param supersonic whether the station lies downstream of the throat; the throat itself counts as not supersonic
  * @param pressure static pressure (Pa)
  * @param temperature static temperature (K)
  * @param density density (kg/m³)
@@ -20,7 +19,6 @@ import dev.penstock.errors.Require;
  */
 public record NozzleStation(
         double areaRatio,
-        boolean supersonic,
         double pressure,
         double temperature,
         double density,

@@ -112,10 +112,6 @@ final class Assembly {
             Optional<Band> predicted = left.flatMap(Judge.LeftOutClaim::predicted);
             claims.add(new Judgement.Held(
                     claim,
-                    ClaimPaths.figure(claim.path())
-                            .map(ClaimFigure::title)
-                            .or(() -> ClaimPaths.input(claim.path()).map(i -> i.title()))
-                            .orElse(claim.path()),
                     Reasons.notation(claim),
                     posterior,
                     predicted,

@@ -86,7 +86,6 @@ public record Judgement(
      * A claim held against the others.
      *
      * @param claim the claim
-     * @param title what it is about
      * @param notation how people read it
      * @param posterior what follows for it from all claims
      * @param predicted what the other claims predict for it
@@ -94,7 +93,6 @@ public record Judgement(
      */
     public record Held(
             Claim claim,
-            String title,
             Notation notation,
             Optional<Band> posterior,
             Optional<Band> predicted,

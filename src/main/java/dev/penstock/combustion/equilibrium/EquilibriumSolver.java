@@ -190,13 +190,19 @@ public final class EquilibriumSolver implements GasCursor {
 
     // ---- cursor
 
-    @Override
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     */
     public void setPressureTemperature(double pressure, double temperature) {
         Require.within("equilibrium", "temperature (K)", temperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE);
         solve(Assigned.TEMPERATURE, temperature, pressure);
     }
 
-    @Override
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy relative to the elements at 298.15 K (J/kg)
+     */
     public void setPressureEnthalpy(double pressure, double enthalpy) {
         Require.finite("equilibrium", "enthalpy (J/kg)", enthalpy);
         solve(Assigned.ENTHALPY, enthalpy, pressure);
@@ -435,7 +441,7 @@ public final class EquilibriumSolver implements GasCursor {
         return gas;
     }
 
-    @Override
+    /** @return the whole state as an immutable record, with transport properties */
     public GasState snapshot() {
         return snapshots.equilibrium(this);
     }

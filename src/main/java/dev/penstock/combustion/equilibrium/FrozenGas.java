@@ -2,9 +2,7 @@ package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.gas.FrozenTransport;
 import dev.penstock.combustion.gas.GasCursor;
-import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.species.Species;
-import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
 import dev.penstock.errors.NotConverged;
@@ -12,9 +10,6 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.quantities.Constants;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Gas whose composition no longer changes, condensed species carried along at the gas's temperature. Ideal gas, or one that takes up
@@ -57,32 +52,6 @@ public final class FrozenGas implements GasCursor {
         mixingEntropy = mixing;
     }
 
-    /**
-     * @param library species
-     * @param state a state whose composition is to be kept
-     * @return the gas, at the pressure and temperature of the state
-     */
-    public static FrozenGas of(SpeciesLibrary library, GasState state) {
-        Set<String> elements = new TreeSet<>();
-        state.moleFractions()
-                .keySet()
-                .forEach(name -> elements.addAll(library.named(name).atoms().keySet()));
-        SpeciesSet set = library.speciesFor(elements);
-        double[] moles = new double[set.size()];
-        double mass = 0;
-        for (Map.Entry<String, Double> entry : state.moleFractions().entrySet()) {
-            int j = set.indexOf(entry.getKey());
-            moles[j] = entry.getValue();
-            mass += entry.getValue() * set.species().get(j).molarMass();
-        }
-        for (int j = 0; j < moles.length; j++) {
-            moles[j] /= mass;
-        }
-        FrozenGas gas = new FrozenGas(set, moles);
-        gas.setPressureTemperature(state.pressure(), state.temperature());
-        return gas;
-    }
-
     /** @return the species of the mixture */
     public SpeciesSet speciesSet() {
         return set;
@@ -105,7 +74,10 @@ public final class FrozenGas implements GasCursor {
         return moles[species];
     }
 
-    @Override
+    /**
+     * @param newPressure absolute pressure (Pa)
+     * @param newTemperature temperature (K)
+     */
     public void setPressureTemperature(double newPressure, double newTemperature) {
         pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
         temperature = Require.within(
@@ -113,7 +85,10 @@ public final class FrozenGas implements GasCursor {
         thermo.evaluate(temperature, pressure);
     }
 
-    @Override
+    /**
+     * @param newPressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy relative to the elements at 298.15 K (J/kg)
+     */
     public void setPressureEnthalpy(double newPressure, double enthalpy) {
         Require.finite("frozen gas", "enthalpy (J/kg)", enthalpy);
         pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
@@ -224,11 +199,6 @@ public final class FrozenGas implements GasCursor {
             sum += moles[j] * property[j];
         }
         return sum;
-    }
-
-    @Override
-    public GasState snapshot() {
-        return new GasSnapshot(set).frozen(this);
     }
 
     @Override

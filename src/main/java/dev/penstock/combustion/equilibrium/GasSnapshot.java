@@ -9,7 +9,6 @@ import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
-import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -42,20 +41,24 @@ final class GasSnapshot {
 
     GasState equilibrium(EquilibriumSolver gas) {
         gas.copyMoles(moles);
-        double exponent = gas.isentropicExponent();
-        return state(
-                gas,
-                gas.equilibriumHeatCapacity(),
-                exponent,
+        double t = gas.temperature();
+        double frozenCp = gas.frozenHeatCapacity();
+        double cp = gas.equilibriumHeatCapacity();
+        return new GasState(
+                gas.pressure(),
+                t,
+                gas.density(),
+                gas.enthalpy(),
+                gas.entropy(),
+                gas.molarMass(),
+                cp,
+                frozenCp,
+                gas.isentropicExponent(),
                 gas.soundSpeed(),
-                gas.volumeTemperatureSlope(),
-                gas.volumePressureSlope(),
-                true);
-    }
-
-    GasState frozen(FrozenGas gas) {
-        copyMoles(gas);
-        return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 0, 0, false);
+                moleFractions(),
+                condensedMassFraction(set, moles),
+                transport(t, frozenCp, cp),
+                warnings(gas));
     }
 
     /** Transport properties of {@link #equilibrium} without reaction. */
@@ -64,7 +67,7 @@ final class GasSnapshot {
         return frozenTransport(gas);
     }
 
-    /** Transport properties of {@link #frozen} without reaction. */
+    /** Transport properties of a gas whose composition stands. */
     FrozenTransport transport(FrozenGas gas) {
         copyMoles(gas);
         return frozenTransport(gas);
@@ -87,50 +90,6 @@ final class GasSnapshot {
         }
     }
 
-    private GasState state(
-            GasCursor gas,
-            double heatCapacity,
-            double exponent,
-            double soundSpeed,
-            double slopeT,
-            double slopeP,
-            boolean shifting) {
-        double t = gas.temperature();
-        double cp = gas.frozenHeatCapacity();
-        double nR = Constants.MOLAR_GAS_CONSTANT / gas.molarMass();
-        double volume = 1;
-        double expansion = 1;
-        if (thermo.dense()) {
-            thermo.evaluate(t, gas.pressure());
-            for (int j = 0; j < set.gasCount(); j++) {
-                double share = moles[j] * gas.molarMass();
-                volume += share * thermo.crowding(j);
-                expansion += share * (thermo.crowding(j) - thermo.crowdingHeat(j));
-            }
-        }
-        double frozenGamma = cp / (cp - nR * expansion * expansion);
-        double condensed = condensedMassFraction(set, moles);
-        return new GasState(
-                gas.pressure(),
-                t,
-                gas.density(),
-                gas.enthalpy(),
-                gas.entropy(),
-                gas.molarMass(),
-                heatCapacity,
-                cp,
-                exponent,
-                frozenGamma,
-                soundSpeed,
-                volume * Math.sqrt(frozenGamma * nR * t),
-                shifting ? slopeT : expansion / volume,
-                shifting ? slopeP : -1 / volume,
-                moleFractions(),
-                condensed,
-                transport(t, cp, heatCapacity, shifting),
-                warnings(gas));
-    }
-
     private void collide(double t) {
         thermo.evaluate(t);
         if (!transport.update(t, moles, thermo.cp, set.gasCount())) {
@@ -138,10 +97,10 @@ final class GasSnapshot {
         }
     }
 
-    private GasTransport transport(double t, double cp, double heatCapacity, boolean shifting) {
+    private GasTransport transport(double t, double cp, double heatCapacity) {
         collide(t);
         double frozen = transport.frozenConductivity();
-        double full = shifting ? frozen + transport.reactingConductivity(t, thermo.h) : frozen;
+        double full = frozen + transport.reactingConductivity(t, thermo.h);
         double viscosity = transport.viscosity();
         return new GasTransport(viscosity, frozen, full, cp * viscosity / frozen, heatCapacity * viscosity / full);
     }
@@ -170,7 +129,7 @@ final class GasSnapshot {
         return Math.min(1, mass);
     }
 
-    private List<Warning> warnings(GasCursor gas) {
+    private List<Warning> warnings(EquilibriumSolver gas) {
         List<Warning> list = new ArrayList<>();
         double t = gas.temperature();
         if (t < LOWEST_OF_DATA || t > HIGHEST_OF_DATA) {
@@ -189,9 +148,7 @@ final class GasSnapshot {
                             : "ideal gas assumed at %.4g bar; density may be several percent too high",
                     gas.pressure() / 1e5));
         }
-        if (gas instanceof EquilibriumSolver solver) {
-            list.addAll(EquilibriumDoubt.of(solver.mixture(), t, solver.condensedCarbon()));
-        }
+        list.addAll(EquilibriumDoubt.of(gas.mixture(), t, gas.condensedCarbon()));
         if (transport.leftOut() > NOTICEABLE) {
             list.add(warning("no collision figures for %.3g of the gas by moles", transport.leftOut()));
         }

@@ -2,23 +2,11 @@ package dev.penstock.combustion.gas;
 
 /**
  * A movable state of burnt gas for hot loops: set it, read what is needed; nothing is allocated. Not thread-safe. Getters
- * before the first {@code set} or after a failed one are undefined. The {@code set} methods throw
+ * before the first state is set or after a failed one are undefined. What sets a state throws
  * {@link dev.penstock.errors.OutsideValidity} where the data or the model end, and
  * {@link dev.penstock.errors.NotConverged} when no solution is found.
  */
 public interface GasCursor {
-
-    /**
-     * @param pressure absolute pressure (Pa)
-     * @param temperature temperature (K)
-     */
-    void setPressureTemperature(double pressure, double temperature);
-
-    /**
-     * @param pressure absolute pressure (Pa)
-     * @param enthalpy specific enthalpy relative to the elements at 298.15 K (J/kg)
-     */
-    void setPressureEnthalpy(double pressure, double enthalpy);
 
     /**
      * @param pressure absolute pressure (Pa)
@@ -53,10 +41,7 @@ public interface GasCursor {
     /** @return specific heat at constant pressure with frozen composition (J/(kg·K)) */
     double frozenHeatCapacity();
 
-    /** @return the whole state as an immutable record, with transport properties */
-    GasState snapshot();
-
-    /** @return viscosity and frozen Prandtl number of that record alone */
+    /** @return viscosity and frozen Prandtl number */
     FrozenTransport frozenTransport();
 
     /** @return mass fraction of condensed species (-) */

@@ -17,11 +17,7 @@ import java.util.Map;
  * @param equilibriumHeatCapacity cp with shifting composition (J/(kg·K))
  * @param frozenHeatCapacity cp with frozen composition (J/(kg·K))
  * @param gammaS isentropic exponent −(∂ln p/∂ln v)_s with shifting composition (-)
- * @param frozenGamma ratio of frozen specific heats (-)
  * @param soundSpeed equilibrium speed of sound (m/s)
- * @param frozenSoundSpeed frozen speed of sound (m/s)
- * @param dlnVdlnT (∂ln v/∂ln T)_p (-)
- * @param dlnVdlnP (∂ln v/∂ln p)_T (-)
  * @param moleFractions moles of each species per mole of mixture, gas and condensed (-), largest first
  * @param condensedMassFraction mass fraction of condensed species (-)
  * @param transport viscosity and conductivities of the gas
@@ -37,11 +33,7 @@ public record GasState(
         double equilibriumHeatCapacity,
         double frozenHeatCapacity,
         double gammaS,
-        double frozenGamma,
         double soundSpeed,
-        double frozenSoundSpeed,
-        double dlnVdlnT,
-        double dlnVdlnP,
         Map<String, Double> moleFractions,
         double condensedMassFraction,
         GasTransport transport,

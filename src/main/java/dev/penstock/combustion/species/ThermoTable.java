@@ -43,11 +43,6 @@ public final class ThermoTable {
         attraction = other.attraction;
     }
 
-    /** @param species species, as ideal gases */
-    public ThermoTable(List<Species> species) {
-        this(species, false);
-    }
-
     /**
      * @param species species
      * @param dense whether gases take up room by their {@link SecondVirial} instead of being ideal

@@ -10,8 +10,6 @@ import java.util.TreeMap;
  * @param pressure stagnation pressure at the throat (Pa)
  * @param temperature stagnation temperature as delivered, combustion losses taken off (K)
  * @param characteristicVelocity delivered characteristic velocity (m/s)
- * @param gamma isentropic exponent (-)
- * @param molarMass molar mass (kg/mol)
  * @param viscosity dynamic viscosity (Pa·s)
  * @param frozenHeatCapacity cp with frozen composition (J/(kg·K))
  * @param frozenPrandtl Prandtl number with frozen composition (-)
@@ -23,8 +21,6 @@ public record HotGas(
         double pressure,
         double temperature,
         double characteristicVelocity,
-        double gamma,
-        double molarMass,
         double viscosity,
         double frozenHeatCapacity,
         double frozenPrandtl,
@@ -36,8 +32,6 @@ public record HotGas(
         Require.positive("hot gas", "stagnation pressure (Pa)", pressure);
         Require.positive("hot gas", "stagnation temperature (K)", temperature);
         Require.positive("hot gas", "characteristic velocity (m/s)", characteristicVelocity);
-        Require.within("hot gas", "isentropic exponent (-)", gamma, 1.0, 2.0);
-        Require.positive("hot gas", "molar mass (kg/mol)", molarMass);
         Require.positive("hot gas", "viscosity (Pa·s)", viscosity);
         Require.positive("hot gas", "frozen cp (J/(kg·K))", frozenHeatCapacity);
         Require.positive("hot gas", "frozen Prandtl number (-)", frozenPrandtl);

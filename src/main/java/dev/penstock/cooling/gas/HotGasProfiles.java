@@ -56,8 +56,6 @@ public final class HotGasProfiles {
                 chamber.ideal().chamberPressure(),
                 state.temperature() * release * release,
                 velocity * release,
-                state.gammaS(),
-                state.molarMass(),
                 state.transport().viscosity(),
                 state.frozenHeatCapacity(),
                 state.transport().frozenPrandtl(),

@@ -33,27 +33,18 @@ public record FeasibilityMap(String title, List<Double> chamberPressures, List<D
      * @param feasible whether every limit is kept
      * @param binding name of the limit with the smallest margin, or why there is no jacket
      * @param margin its relative margin (-); −1 where there is no jacket
-     * @param wallTemperature hottest wall temperature (K); 0 where there is no jacket
-     * @param pressureDropFraction pressure drop over chamber pressure (-); 0 where there is no jacket
-     * @param coolantTemperatureRise coolant temperature rise (K); 0 where there is no jacket
      */
     public record Point(
             double chamberPressure,
             double thrust,
             boolean feasible,
             String binding,
-            double margin,
-            double wallTemperature,
-            double pressureDropFraction,
-            double coolantTemperatureRise) {
+            double margin) {
 
         public Point {
             Require.positive("feasibility map", "chamber pressure (Pa)", chamberPressure);
             Require.positive("feasibility map", "thrust (N)", thrust);
             Require.finite("feasibility map", "margin (-)", margin);
-            Require.notNegative("feasibility map", "wall temperature (K)", wallTemperature);
-            Require.finite("feasibility map", "pressure drop over chamber pressure (-)", pressureDropFraction);
-            Require.finite("feasibility map", "temperature rise (K)", coolantTemperatureRise);
         }
     }
 

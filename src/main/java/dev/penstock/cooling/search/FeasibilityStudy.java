@@ -105,13 +105,10 @@ public final class FeasibilityStudy {
                     thrust,
                     result.feasible(),
                     binding.name(),
-                    binding.margin(),
-                    result.peakWallTemperature(),
-                    result.pressureDrop() / pressure,
-                    result.coolantTemperatureRise());
+                    binding.margin());
         } catch (PenstockException e) {
             // no jacket at all is an answer of the map
-            return new FeasibilityMap.Point(pressure, thrust, false, e.getMessage(), -1, 0, 0, 0);
+            return new FeasibilityMap.Point(pressure, thrust, false, e.getMessage(), -1);
         }
     }
 

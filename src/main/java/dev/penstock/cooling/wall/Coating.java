@@ -5,12 +5,11 @@ import dev.penstock.errors.Require;
 /**
  * Insulating layer on the gas side of the wall.
  *
- * @param name what it is
  * @param thickness thickness (m)
  * @param conductivity thermal conductivity (W/(m·K))
  * @param maximumTemperature highest temperature it stands (K)
  */
-public record Coating(String name, double thickness, double conductivity, double maximumTemperature) {
+public record Coating(double thickness, double conductivity, double maximumTemperature) {
 
     public Coating {
         Require.positive("coating", "thickness (m)", thickness);

@@ -36,11 +36,6 @@ public record BurnerDesign(
             Require.within("diluent", "share (-)", share, 1e-4, 0.9);
             Require.positive("diluent", "tank pressure (Pa)", tankPressure);
         }
-
-        /** @return what is injected for each kg of propellants burnt (-) */
-        public double perPropellant() {
-            return share / (1 - share);
-        }
     }
 
     public BurnerDesign {

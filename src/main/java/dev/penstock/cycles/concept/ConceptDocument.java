@@ -10,15 +10,13 @@ import java.util.Map;
  * @param file name of the file
  * @param text text of the file
  * @param changes values by dotted path that replaced or added to what the text says
- * @param sources what the concept says about the origin of its values, by dotted key
  * @param inputs every input with its value, in the order of reading
  */
 public record ConceptDocument(
-        String file, String text, Map<String, String> changes, Map<String, String> sources, List<InputValue> inputs) {
+        String file, String text, Map<String, String> changes, List<InputValue> inputs) {
 
     public ConceptDocument {
         changes = Map.copyOf(changes);
-        sources = Map.copyOf(sources);
         inputs = List.copyOf(inputs);
     }
 

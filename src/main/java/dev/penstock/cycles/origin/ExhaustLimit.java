@@ -3,26 +3,26 @@ package dev.penstock.cycles.origin;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.provenance.LimitKind;
-import java.util.List;
 
 /** Limits of turbine gas that is dumped. */
 public enum ExhaustLimit implements LimitKind {
     /** What it costs of the specific impulse. */
-    IMPULSE_LOSS(
-            "impulse_loss",
-            "1 − Isp of the engine over the better Isp of its chamber and of such a chamber that burns all that leaves the tanks, in"
-                    + " vacuum; less Σ ṁᵢ(1 − cᵢ/c)/ṁ of coolant that is dumped",
-            List.of("isp_vacuum_s", "mass_flow_kg_s", "mixture_ratio", "chamber_mixture_ratio"),
-            List.of(),
-            List.of(ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path()));
+    IMPULSE_LOSS(Terms.made(
+                    "1 − Isp of the engine over the better Isp of its chamber and of such a chamber that burns all that leaves the tanks, in"
+                            + " vacuum; less Σ ṁᵢ(1 − cᵢ/c)/ṁ of coolant that is dumped",
+                    "isp_vacuum_s",
+                    "mass_flow_kg_s",
+                    "mixture_ratio",
+                    "chamber_mixture_ratio")
+            .boundBy(ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path()));
 
     /** Part that these limits are held against. */
     public static final String OWNER = "turbine exhaust";
 
     private final Terms terms;
 
-    ExhaustLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
-        this.terms = new Terms(key, equation, figures, inputs, bounds);
+    ExhaustLimit(Terms terms) {
+        this.terms = terms;
     }
 
     @Override

@@ -88,7 +88,7 @@ public final class LimitSearch {
 
     /** Where a search ends: the last pressure that keeps the limits, and the first that does not. */
     private record End(
-            PressureTrial last, PressureTrial beyond, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
+            PressureTrial last, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
 
     // ---- over the whole ladder
 
@@ -287,11 +287,11 @@ public final class LimitSearch {
     private End ended(PressureTrials trials, Bracket bracket, List<LimitResult.LeftOut> leftOut) {
         PressureTrial beyond = bracket.high;
         if (beyond.closed()) {
-            return new End(bracket.low, beyond, beyond.limit(), beyond.why(), leftOut);
+            return new End(bracket.low, beyond.limit(), beyond.why(), leftOut);
         }
         PenstockException failure = beyond.failure().orElseThrow();
         if (failure instanceof LimitReached reached) {
-            return new End(bracket.low, beyond, reached.limit(), reached.getMessage(), leftOut);
+            return new End(bracket.low, reached.limit(), reached.getMessage(), leftOut);
         }
         NavigableMap<Double, PressureTrial> below = trials.tried().headMap(bracket.low.pressure(), true);
         if (SolutionFold.endsAt(below, beyond.pressure())) {
@@ -299,7 +299,7 @@ public final class LimitSearch {
             String why = turbine
                     ? "beyond it no turbine pressure ratio closes the power balance with gas as hot as the turbine stands"
                     : "the solution turns back there: beyond it the turbines cannot make the power";
-            return new End(bracket.low, beyond, turbine ? TURBINE : POWER, why, leftOut);
+            return new End(bracket.low, turbine ? TURBINE : POWER, why, leftOut);
         }
         throw new SearchFailed(
                 bracket.low.pressure(),

@@ -252,7 +252,6 @@ final class OffDesign {
                 sheet.diluentFlow(),
                 nozzles,
                 sheet.machinery().pumpPoints(),
-                sheet.machinery().turbinePoints(),
                 temperatures,
                 jackets.stream()
                         .mapToDouble(JacketResult::coolantTemperatureRise)
@@ -315,7 +314,7 @@ final class OffDesign {
         for (Side side : Side.values()) {
             if (!gas(side)) {
                 limits.add(LimitCheck.atLeast(
-                        InjectorLimit.DROP,
+                        InjectorLimit.CHUGGING_DROP,
                         side.key() + " injector",
                         sheet.concept().feed(side).injectorLoss(),
                         InjectorLimit.LEAST_DROP,

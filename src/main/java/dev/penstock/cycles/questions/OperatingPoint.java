@@ -3,7 +3,6 @@ package dev.penstock.cycles.questions;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.pump.PumpPoint;
-import dev.penstock.turbomachinery.turbine.TurbinePoint;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +22,6 @@ import java.util.OptionalDouble;
  * @param diluentFlow part of it that is a third fluid (kg/s)
  * @param nozzles what it pushes with
  * @param pumps main pumps by name, with stall and cavitation margins
- * @param turbines turbines by name
  * @param gasTemperatures temperature before each turbine by name (K)
  * @param coolantTemperatureRise largest temperature rise of a coolant (K), if there is a jacket
  * @param peakWallTemperature hottest wall (K), if there is a jacket
@@ -41,7 +39,6 @@ public record OperatingPoint(
         double diluentFlow,
         EngineBalance.Nozzles nozzles,
         Map<String, PumpPoint> pumps,
-        Map<String, TurbinePoint> turbines,
         Map<String, Double> gasTemperatures,
         OptionalDouble coolantTemperatureRise,
         OptionalDouble peakWallTemperature,
@@ -50,7 +47,6 @@ public record OperatingPoint(
 
     public OperatingPoint {
         pumps = Collections.unmodifiableMap(new LinkedHashMap<>(pumps));
-        turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
         gasTemperatures = Collections.unmodifiableMap(new LinkedHashMap<>(gasTemperatures));
         limits = List.copyOf(limits);
     }

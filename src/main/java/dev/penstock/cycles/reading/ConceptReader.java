@@ -203,7 +203,7 @@ public final class ConceptReader {
     private Concept read(InputFile file, Map<String, String> changes) {
         InputTable root = file.root().as(ANY_CYCLE);
         InputTable sourceTable = root.table(ConceptInputs.SOURCES);
-        Map<String, String> sources = file.sources(sourceTable, "", "concept file, no source given");
+        file.sources(sourceTable, "", "concept file, no source given");
         InputTable uncertainty = root.table(ConceptInputs.UNCERTAINTY);
         String name = root.read(ConceptInputs.NAME);
         String description = root.read(ConceptInputs.DESCRIPTION);
@@ -225,7 +225,7 @@ public final class ConceptReader {
         file.defaults(TechnologyDefaults.of(Technology.of(root.read(ConceptInputs.TECHNOLOGY)), head.fuel()));
         List<InputValue> inputs = new ArrayList<>();
         Supplier<Concept> concept =
-                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
+                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, inputs));
         inputs.addAll(ConceptUncertainty.read(uncertainty, changes.keySet(), file.inputs()));
         checkKeys(sourceTable, inputs);
         checkKeys(uncertainty, inputs);

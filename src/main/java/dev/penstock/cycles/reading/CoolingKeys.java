@@ -292,12 +292,12 @@ final class CoolingKeys {
         Optional<Coating> coating = Optional.empty();
         if (coated) {
             InputTable layer = keys.table(WallInputs.COATING);
-            String name = layer.read(WallInputs.COATING_NAME);
+            layer.read(WallInputs.COATING_NAME);
             double depth = layer.read(WallInputs.COATING_THICKNESS);
             double conductivity = layer.read(WallInputs.COATING_CONDUCTIVITY);
             double highest = layer.read(WallInputs.COATING_HIGHEST_TEMPERATURE);
             if (depth > 0 && conductivity > 0 && highest > 0) {
-                coating = Optional.of(new Coating(name, depth, conductivity, highest));
+                coating = Optional.of(new Coating(depth, conductivity, highest));
             }
         }
         Optional<Coating> layer = coating;

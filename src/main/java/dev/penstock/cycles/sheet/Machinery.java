@@ -55,7 +55,6 @@ public final class Machinery {
     private final Map<ShaftKey, Shaft> shafts = new EnumMap<>(ShaftKey.class);
     private final Map<Side, Shaft> boosts = new EnumMap<>(Side.class);
     private final Map<String, PumpPoint> pumpPoints = new TreeMap<>();
-    private final Map<String, TurbinePoint> turbinePoints = new TreeMap<>();
     private final Map<Side, SpeedLimit> pumpSpeeds = new TreeMap<>();
 
     /** Both propellants behind their main pumps. */
@@ -465,7 +464,6 @@ public final class Machinery {
     /** A built turbine passes what its nozzles let through; the second turbine on a gas stream has a trim valve. */
     private TurbineWork builtTurbine(BuiltMachines built, TurbinePlace place, Shaft shaft, TurbineDuty duty) {
         TurbinePoint point = built.at(place, duty, shaft.speed());
-        turbinePoints.put(place.title(), point);
         CycleTraits traits = balanceModels.concept().cycle().traits();
         boolean leads = place != TurbinePlace.OXIDIZER || traits.ownGas();
         if (leads && traits.closure() != CycleTraits.Closure.GAS_FLOW) {
@@ -487,11 +485,6 @@ public final class Machinery {
     /** Operating points of built pumps, by name. */
     public Map<String, PumpPoint> pumpPoints() {
         return pumpPoints;
-    }
-
-    /** Operating points of built turbines, by name. */
-    public Map<String, TurbinePoint> turbinePoints() {
-        return turbinePoints;
     }
 
     /** States that each shaft's turbines give what its pumps and losses take. */

@@ -160,7 +160,6 @@ public final class Balancer {
         BoundedSystemSolver solver = new BoundedSystemSolver(
                 FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS, PATIENCE);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
-        int steps = 0;
         double distance = Double.POSITIVE_INFINITY;
         choose(balanceModels, assumed, unknowns, values);
         for (int round = 1; round <= MOST_ROUNDS; round++) {
@@ -169,7 +168,6 @@ public final class Balancer {
             Solution solution =
                     solver.solve(started(unknowns, values), equations.names(), equations, tolerance, SOLVER_ACCEPTABLE);
             values = solution.values();
-            steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
             Flowsheet sheet = laid.isPresent() ? laid.get() : passed(balanceModels, assumed, unknowns, values);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
@@ -186,7 +184,6 @@ public final class Balancer {
                 layOut(recorded, balanceModels, unknowns, values);
                 Effort effort = new Effort(
                         round,
-                        steps,
                         balanceModels.evaluations(),
                         balanceModels.jackets().marches(),
                         balanceModels.equilibria());

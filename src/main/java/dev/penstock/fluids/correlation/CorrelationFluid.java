@@ -78,11 +78,6 @@ public final class CorrelationFluid implements Fluid {
     private final TaitLiquid liquid;
     private final FluidStore store;
 
-    /** A fluid whose tables are not kept. */
-    public CorrelationFluid(Data data) {
-        this(data, FluidStore.NONE);
-    }
-
     /**
      * @param data what its file states
      * @param store where its tables are kept

@@ -20,7 +20,7 @@ final class Battery {
                     .map(Component::id)
                     .toList();
             drawn.components.add(new Component(battery, List.of(), List.of(), 0, 0));
-            drawn.shafts.add(new FlowDiagram.Shaft("current", motors, List.of(battery.id())));
+            drawn.shafts.add(new FlowDiagram.Shaft(motors, List.of(battery.id())));
             drawn.note(
                     battery,
                     Notation.POWER.write(electric.batteryPower()) + ", "

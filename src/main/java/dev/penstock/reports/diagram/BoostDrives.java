@@ -34,7 +34,6 @@ final class BoostDrives {
     private static void geared(Side side, DrawnEngine drawn) {
         PartKey boost = PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST));
         drawn.shafts.add(new FlowDiagram.Shaft(
-                "gear",
                 List.of(boost.id()),
                 List.of(PartKey.pump(PumpKey.main(side)).id())));
         drawn.note(boost, Notation.POWER.write(drawn.part(boost).workIn()) + " by a gear");
@@ -44,7 +43,6 @@ final class BoostDrives {
     private static void onGas(Side side, DrawnEngine drawn) {
         PartKey turbine = PartKey.boostTurbine(side);
         drawn.shafts.add(new FlowDiagram.Shaft(
-                turbine.label(),
                 List.of(PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST)).id()),
                 List.of(turbine.id())));
     }
@@ -75,7 +73,7 @@ final class BoostDrives {
         drawn.join(pump, List.of(back), List.of(to));
         drawn.components.add(new Component(
                 turbine, List.of(to), List.of(back), 0, -drawn.part(boost).workIn()));
-        drawn.shafts.add(new FlowDiagram.Shaft(turbine.label(), List.of(boost.id()), List.of(turbine.id())));
+        drawn.shafts.add(new FlowDiagram.Shaft(List.of(boost.id()), List.of(turbine.id())));
         drawn.note(
                 pump,
                 Notation.POWER.write(main.power()) + ", passes "

@@ -74,8 +74,7 @@ public final class DrawnEngine {
         Machines machines = balance.machines();
         List<FlowDiagram.Shaft> shafts = new ArrayList<>();
         machines.shafts()
-                .forEach((key, shaft) -> shafts.add(new FlowDiagram.Shaft(
-                        shaft.name(), ids(machines.driven(shaft)), ids(driving(machines, key, shaft)))));
+                .forEach((key, shaft) -> shafts.add(new FlowDiagram.Shaft(ids(machines.driven(shaft)), ids(driving(machines, key, shaft)))));
         return shafts;
     }
 

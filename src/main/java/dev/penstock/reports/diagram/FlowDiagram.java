@@ -18,11 +18,10 @@ public final class FlowDiagram {
     /**
      * A shaft to be drawn.
      *
-     * @param name name of the shaft
      * @param driven ids of the components that take its power
      * @param driving ids of the components that give it
      */
-    public record Shaft(String name, List<String> driven, List<String> driving) {
+    public record Shaft(List<String> driven, List<String> driving) {
 
         public Shaft {
             driven = List.copyOf(driven);

@@ -86,8 +86,7 @@ public final class NozzleView {
     private static final FigureTable<NozzleView> ASCENT = FigureTable.<NozzleView>ofOne()
             .number("burn_time_s", "burn", Notation.fixed("s", "s", 1, 0), v -> v.ascentTime)
             .from((v, at) -> Origin.given("stated with the question", "command line"))
-            .number("isp_average_s", "Isp, averaged", Notation.fixed("s", "s", 1, 1), v -> v.average()
-                    .specificImpulse())
+            .number("isp_average_s", "Isp, averaged", Notation.fixed("s", "s", 1, 1), NozzleView::average)
             .by(
                     AscentAverage.CARD,
                     own("burn_time_s"),
@@ -210,8 +209,8 @@ public final class NozzleView {
         return figure.notation().writeWithUnit(figure.number(this).orElseThrow());
     }
 
-    private AscentAverage average() {
-        return AscentAverage.over(
+    private double average() {
+        return AscentAverage.specificImpulse(
                 balance::thrustAt,
                 balance.engine().massFlow(),
                 AscentAverage.exponential(Constants.STANDARD_ATMOSPHERE, pressureDecay),

@@ -20,7 +20,6 @@ import java.util.OptionalDouble;
  * heat         Q = Σ m (h(p_tank, T_heated) - h)
  * </pre>
  *
- * @param gas id of the gas
  * @param loaded gas in the full bottle (kg)
  * @param used gas that goes into the tanks (kg)
  * @param volume bottle volume (m³)
@@ -31,7 +30,6 @@ import java.util.OptionalDouble;
  * @param heat heat put into the gas (J); zero without a heat exchanger
  */
 public record PressurantBottle(
-        String gas,
         double loaded,
         double used,
         double volume,
@@ -111,7 +109,6 @@ public record PressurantBottle(
         double loaded = used / (1 - left);
         double volume = loaded / full.density();
         return new PressurantBottle(
-                gas.id(),
                 loaded,
                 used,
                 volume,

@@ -41,7 +41,7 @@ public record MetalReport(List<MetalCheck> parts) {
         List<LimitCheck> limits = new ArrayList<>();
         nearestToBurning()
                 .ifPresent(part -> limits.add(LimitCheck.atMost(
-                        MetalLimit.OXYGEN,
+                        MetalLimit.OXYGEN_OVER_THRESHOLD,
                         MetalLimit.OWNER,
                         part.overThreshold().orElseThrow(),
                         1,
@@ -49,7 +49,7 @@ public record MetalReport(List<MetalCheck> parts) {
                         part.name() + ", " + part.source())));
         weakest()
                 .ifPresent(part -> limits.add(LimitCheck.atLeast(
-                        MetalLimit.HYDROGEN,
+                        MetalLimit.STRENGTH_IN_HYDROGEN,
                         MetalLimit.OWNER,
                         part.strengthRatio().orElseThrow(),
                         HydrogenEmbrittlement.LEAST,

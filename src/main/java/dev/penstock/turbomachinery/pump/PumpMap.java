@@ -114,7 +114,6 @@ public final class PumpMap {
                 / Constants.STANDARD_GRAVITY;
         return new PumpPoint(
                 speed,
-                massFlow,
                 x,
                 head,
                 near.filter(discharge -> discharge.has(head))

@@ -178,7 +178,6 @@ public final class PumpModel {
                 width,
                 inducer,
                 tipSpeed,
-                0.5 * speed * inducer,
                 shaft,
                 List.of(
                         LimitCheck.atMost(

@@ -6,7 +6,6 @@ import dev.penstock.errors.Require;
  * A built pump at one operating point.
  *
  * @param speed shaft speed (rad/s)
- * @param massFlow mass flow (kg/s)
  * @param flowRatio volume flow over design flow, over speed ratio (-)
  * @param head isentropic enthalpy rise (J/kg); negative beyond the flow that the pump can lift
  * @param dischargePressure total pressure at the outlet (Pa)
@@ -18,7 +17,6 @@ import dev.penstock.errors.Require;
  */
 public record PumpPoint(
         double speed,
-        double massFlow,
         double flowRatio,
         double head,
         double dischargePressure,
@@ -30,7 +28,6 @@ public record PumpPoint(
 
     public PumpPoint {
         Require.positive("pump", "speed (rad/s)", speed);
-        Require.positive("pump", "mass flow (kg/s)", massFlow);
         Require.finite("pump", "head (J/kg)", head);
         Require.positive("pump", "discharge pressure (Pa)", dischargePressure);
         Require.positive("pump", "efficiency (-)", efficiency);

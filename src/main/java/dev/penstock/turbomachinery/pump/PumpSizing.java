@@ -29,7 +29,6 @@ import java.util.List;
  * @param impellerTipWidth width of the passage at the impeller outlet, or blade height of an axial stage (m)
  * @param inducerDiameter tip diameter at the inducer inlet (m)
  * @param tipSpeed of the main stages (m/s)
- * @param inducerTipSpeed of the inducer (m/s)
  * @param shaftDiameter from torque and allowed stress (m)
  * @param limits limits held against this pump
  * @param warnings what the reader must know
@@ -55,7 +54,6 @@ public record PumpSizing(
         double impellerTipWidth,
         double inducerDiameter,
         double tipSpeed,
-        double inducerTipSpeed,
         double shaftDiameter,
         List<LimitCheck> limits,
         List<Warning> warnings) {

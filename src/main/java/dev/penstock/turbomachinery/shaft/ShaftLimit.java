@@ -2,38 +2,22 @@ package dev.penstock.turbomachinery.shaft;
 
 import dev.penstock.provenance.LimitKind;
 import dev.penstock.provenance.Trail;
-import java.util.List;
 
 /** Limits of a shaft. */
 public enum ShaftLimit implements LimitKind {
     /** Speed of the bearings at their bore. */
-    BEARING_SPEED(
-            "bearing_speed",
-            "u = ω d_shaft/2",
-            List.of("speed_rad_s", "diameter_m"),
-            List.of(),
-            List.of("bearing_speed_limit")),
+    BEARING_SPEED(Terms.made("u = ω d_shaft/2", "speed_rad_s", "diameter_m").boundBy("bearing_speed_limit")),
     /** Rubbing speed of the seals. */
-    SEAL_SPEED("seal_speed", "u = ω d_shaft/2", List.of("speed_rad_s", "diameter_m"), List.of(), List.of()),
+    SEAL_SPEED(Terms.made("u = ω d_shaft/2", "speed_rad_s", "diameter_m")),
     /** Distance to the first critical speed. */
-    CRITICAL_SPEED_DISTANCE(
-            "critical_speed_distance",
-            "|ω/ω_critical − 1|",
-            List.of("speed_rad_s", "diameter_m", "mass_kg"),
-            List.of(),
-            List.of()),
+    CRITICAL_SPEED_DISTANCE(Terms.made("|ω/ω_critical − 1|", "speed_rad_s", "diameter_m", "mass_kg")),
     /** Speed of the teeth of the gearbox. */
-    GEAR_SPEED(
-            "gear_speed",
-            "u = ω d_pitch/2, the pinion's",
-            List.of("speed_rad_s", "diameter_m"),
-            List.of(),
-            List.of("gear_speed_limit"));
+    GEAR_SPEED(Terms.made("u = ω d_pitch/2, the pinion's", "speed_rad_s", "diameter_m").boundBy("gear_speed_limit"));
 
     private final Terms terms;
 
-    ShaftLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
-        this.terms = new Terms(key, equation, figures, inputs, bounds);
+    ShaftLimit(Terms terms) {
+        this.terms = terms;
     }
 
     @Override

@@ -76,7 +76,6 @@ public final class TurbineMap {
         double efficiency = efficiency(speed, probe.drop);
         double work = efficiency * probe.drop;
         return new TurbinePoint(
-                speed,
                 flow,
                 probe.drop,
                 0.5 * speed * turbine.meanDiameter() / probe.spoutingVelocity,

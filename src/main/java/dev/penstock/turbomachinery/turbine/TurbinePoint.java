@@ -5,7 +5,6 @@ import dev.penstock.errors.Require;
 /**
  * A built turbine at one operating point.
  *
- * @param speed shaft speed (rad/s)
  * @param massFlow mass flow that its nozzles pass (kg/s)
  * @param isentropicDrop total-to-static isentropic enthalpy drop (J/kg)
  * @param velocityRatio pitch-line speed over spouting velocity (-)
@@ -15,7 +14,6 @@ import dev.penstock.errors.Require;
  * @param choked whether the flow no longer depends on the exit pressure
  */
 public record TurbinePoint(
-        double speed,
         double massFlow,
         double isentropicDrop,
         double velocityRatio,
@@ -25,7 +23,6 @@ public record TurbinePoint(
         boolean choked) {
 
     public TurbinePoint {
-        Require.positive("turbine", "speed (rad/s)", speed);
         Require.positive("turbine", "mass flow (kg/s)", massFlow);
         Require.positive("turbine", "isentropic drop (J/kg)", isentropicDrop);
         Require.positive("turbine", "velocity ratio (-)", velocityRatio);

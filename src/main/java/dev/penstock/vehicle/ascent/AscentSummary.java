@@ -104,7 +104,7 @@ final class AscentSummary {
                 : recorder.highestHeatingAfter(flight.insertionTime());
         return List.of(
                 LimitCheck.atMost(
-                        AscentLimit.HEATING,
+                        AscentLimit.FREE_MOLECULAR_HEATING,
                         "ascent",
                         heating,
                         mission.heatingLimit(),

@@ -64,12 +64,7 @@ public final class BalancedEngine implements EnginePerformance {
     }
 
     private static LoadedPropellant loaded(Propellant propellant, Station outlet) {
-        return LoadedPropellant.of(propellant, outlet.density(), outlet.temperature(), outlet.pressure());
-    }
-
-    /** @return the balance behind it */
-    public EngineBalance balance() {
-        return balance;
+        return new LoadedPropellant(propellant, outlet.density(), outlet.temperature(), outlet.pressure());
     }
 
     @Override

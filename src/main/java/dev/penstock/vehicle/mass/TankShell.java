@@ -48,9 +48,8 @@ public final class TankShell {
      *
      * @param mass mass with rings and fittings (kg)
      * @param cylinderThickness smeared thickness of the cylinder (m)
-     * @param stabilizingPressure ullage pressure at which the cylinder needs no stiffness of its own (Pa)
      */
-    public record Result(double mass, double cylinderThickness, double stabilizingPressure) {}
+    public record Result(double mass, double cylinderThickness) {}
 
     /**
      * @param tank shape
@@ -86,7 +85,7 @@ public final class TankShell {
             cylinder = Math.max(membrane, STIFFENED * smoothThickness(excess, r, material.modulus()));
         }
         double shell = material.density() * (cylinder * tank.cylinderArea() + head * 2 * tank.headArea());
-        return new Result(NOT_SHELL * shell, cylinder, stabilizing);
+        return new Result(NOT_SHELL * shell, cylinder);
     }
 
     /**

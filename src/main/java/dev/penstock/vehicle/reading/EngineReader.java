@@ -118,7 +118,7 @@ final class EngineReader {
                             .fluid()
                             .atPressureTemperature(pressure, temperature)
                             .density();
-            return Optional.of(LoadedPropellant.of(propellant, loaded, temperature, pressure));
+            return Optional.of(new LoadedPropellant(propellant, loaded, temperature, pressure));
         } catch (InvalidInput e) {
             e.problems().forEach(problem -> table.problem(key, problem.value(), problem.allowed()));
             return Optional.empty();

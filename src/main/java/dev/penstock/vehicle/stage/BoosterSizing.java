@@ -59,9 +59,6 @@ public sealed interface BoosterSizing permits LiquidBoosters, SolidBoosters {
     /** @return length of one without its nose (m) */
     double length();
 
-    /** @return flow of all boosters (kg/s), the mean of the burn */
-    double massFlow();
-
     /**
      * @param ambientPressure ambient pressure (Pa)
      * @return thrust of all boosters there, soon after ignition (N)

@@ -129,8 +129,7 @@ public record LiquidBoosters(
         return contents.length();
     }
 
-    @Override
-    public double massFlow() {
+    private double massFlow() {
         return count() * plan.engines() * engine.massFlow();
     }
 

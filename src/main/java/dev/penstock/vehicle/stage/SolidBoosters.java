@@ -89,11 +89,6 @@ public record SolidBoosters(BoosterPlan plan, SolidMotor motor, MassTable dryMas
     }
 
     @Override
-    public double massFlow() {
-        return burned() / burnTime();
-    }
-
-    @Override
     public double thrustAt(double ambientPressure) {
         return count() * motor.thrustAtIgnition(ambientPressure);
     }

@@ -14,14 +14,12 @@ import java.util.List;
  * <pre>payload = (m0 − startup)/R − residual − dry,   R = exp(Δv/c)</pre>
  *
  * @param pair oxidizer and fuel by id
- * @param isp vacuum specific impulse (s)
  * @param startMass start mass (kg)
- * @param deltaV ideal delta-v (m/s)
  * @param closingDryMass dry mass at which the payload is zero (kg); negative if not even a weightless stage closes
  * @param points the line
  */
 public record ClosingCurve(
-        String pair, double isp, double startMass, double deltaV, double closingDryMass, List<Point> points) {
+        String pair, double startMass, double closingDryMass, List<Point> points) {
 
     /**
      * A point of the line.
@@ -69,9 +67,7 @@ public record ClosingCurve(
         }
         return new ClosingCurve(
                 engine.oxidizer().id() + " / " + engine.fuel().id(),
-                engine.vacuumIsp(),
                 startMass,
-                deltaV,
                 closing,
                 points);
     }

@@ -61,7 +61,6 @@ public final class PerfectGas implements Isentrope {
         double v = flow.velocity(s);
         return new NozzleStation(
                 v == 0 ? Double.MAX_VALUE : Math.max(1, flow.areaRatio(s)),
-                supersonic,
                 s.pressure(),
                 s.temperature(),
                 s.density(),

@@ -175,7 +175,7 @@ class GasSideTest {
 
     @Test
     void aCoatingProtectsTheMetal() {
-        Coating zirconia = new Coating("zirconia", 50e-6, 1.2, 1600);
+        Coating zirconia = new Coating(50e-6, 1.2, 1600);
         WallDesign wall = question.design().wall();
         WallDesign coated = new WallDesign(
                 wall.material(),

@@ -144,7 +144,7 @@ class OffDesignTest {
 
     private static LimitCheck chugging(OperatingPoint point) {
         return point.limits().stream()
-                .filter(check -> check.kind() == InjectorLimit.DROP)
+                .filter(check -> check.kind() == InjectorLimit.CHUGGING_DROP)
                 .findFirst()
                 .orElseThrow();
     }

@@ -31,7 +31,7 @@ class MetalPartsTest {
     @Test
     void aTitaniumTurbineInOxygenRichGasMissesItsLimit() {
         EngineBalance usual = Concepts.balance("razorbill.toml");
-        assertThat(limit(usual, MetalLimit.OXYGEN).met()).isTrue();
+        assertThat(limit(usual, MetalLimit.OXYGEN_OVER_THRESHOLD).met()).isTrue();
         assertThat(usual.metals().parts())
                 .extracting(MetalCheck::name)
                 .contains(
@@ -41,7 +41,7 @@ class MetalPartsTest {
                         "hot-gas duct",
                         "gas injector");
         EngineBalance titanium = with("razorbill.toml", "metals.oxidizer.turbine", "titanium-alloy");
-        LimitCheck missed = limit(titanium, MetalLimit.OXYGEN);
+        LimitCheck missed = limit(titanium, MetalLimit.OXYGEN_OVER_THRESHOLD);
         assertThat(missed.met()).isFalse();
         assertThat(missed.source()).contains("main turbine wheel", "6Al-4V", "from memory");
         assertThat(titanium.engine().vacuumIsp()).isEqualTo(usual.engine().vacuumIsp());
@@ -62,10 +62,10 @@ class MetalPartsTest {
     @Test
     void hardenedSteelInHydrogenMissesItsLimit() {
         EngineBalance usual = Concepts.balance("tern.toml");
-        assertThat(limit(usual, MetalLimit.HYDROGEN).met()).isTrue();
+        assertThat(limit(usual, MetalLimit.STRENGTH_IN_HYDROGEN).met()).isTrue();
         EngineBalance steel = with("tern.toml", "metals.fuel.housing", "martensitic-steel");
-        assertThat(limit(steel, MetalLimit.HYDROGEN).value())
-                .isLessThan(limit(usual, MetalLimit.HYDROGEN).value())
+        assertThat(limit(steel, MetalLimit.STRENGTH_IN_HYDROGEN).value())
+                .isLessThan(limit(usual, MetalLimit.STRENGTH_IN_HYDROGEN).value())
                 .isLessThan(0.7);
         assertThat(steel.warnings())
                 .anySatisfy(w -> assertThat(w.message()).contains("martensitic-steel keeps", "notched strength"));

@@ -65,7 +65,7 @@ class FlowDiagramTest {
                         if (kind == PartKind.PUMP) {
                             pump = id;
                         } else if (kind == PartKind.TURBINE && !pump.isEmpty()) {
-                            shafts.add(new FlowDiagram.Shaft("shaft", List.of(pump), List.of(id)));
+                            shafts.add(new FlowDiagram.Shaft(List.of(pump), List.of(id)));
                         }
                     }
                 }

@@ -13,7 +13,7 @@ class CoastBoilOffTest {
     private static final FluidLibrary FLUIDS = FluidLibrary.open(HomeFolder.find());
 
     private static LoadedPropellant cold(String id, double density, double temperature) {
-        return LoadedPropellant.of(FLUIDS.propellant(id), density, temperature, 0.2e6);
+        return new LoadedPropellant(FLUIDS.propellant(id), density, temperature, 0.2e6);
     }
 
     /** Heats of vaporisation at one atmosphere, from memory: hydrogen 446 kJ/kg, oxygen 213 kJ/kg; an ideal vapour gives up to 13 % more. */
