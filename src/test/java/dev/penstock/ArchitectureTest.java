@@ -23,6 +23,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -155,6 +157,24 @@ class ArchitectureTest {
                 .forEach(folder -> known.add(ROOT + name + (folder.isEmpty() ? "" : "." + folder))));
         assertThat(known).containsAll(files.keySet());
         assertThat(files).allSatisfy((name, count) -> assertThat(count).as(name).isLessThanOrEqualTo(26));
+    }
+
+    /** The table of the map tells the same order; what makes pages and commands has one row there. */
+    @Test
+    void theMapTellsThisOrder() throws IOException {
+        Pattern row = Pattern.compile("\\| `([a-z.]+)` \\|.*");
+        List<String> told = Files.readAllLines(Path.of("docs/architecture.md")).stream()
+                .map(row::matcher)
+                .filter(Matcher::matches)
+                .map(m -> m.group(1))
+                .toList();
+        List<String> order = ORDER.stream()
+                .flatMap(name -> (Set.of("reports", "app").contains(name)
+                                ? Stream.of("")
+                                : INNER.getOrDefault(name, List.of("")).stream())
+                        .map(folder -> folder.isEmpty() ? name : name + "." + folder))
+                .toList();
+        assertThat(told).isEqualTo(order);
     }
 
     @Test

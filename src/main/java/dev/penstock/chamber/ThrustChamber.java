@@ -33,7 +33,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Sizes a thrust chamber for a thrust, a mass flow or a throat, and takes the named losses off its ideal performance. The
+ * Sizes a thrust chamber for a thrust or a throat, and takes the named losses off its ideal performance. The
  * losses depend weakly on size, so the throat is found by repeated substitution, from the second pass on along the line through the
  * last two. Not thread-safe, like the solver inside.
  */
@@ -60,16 +60,6 @@ public final class ThrustChamber {
 
     /**
      * @param design chamber
-     * @param reactants mixture with its enthalpy as injected
-     * @param thrust delivered thrust in vacuum (N)
-     * @return the chamber of that thrust
-     */
-    public ChamberPerformance forVacuumThrust(ChamberDesign design, Reactants reactants, double thrust) {
-        return forVacuumThrust(design, Injection.of(reactants), thrust);
-    }
-
-    /**
-     * @param design chamber
      * @param injection what is injected, with the fuel side known
      * @param thrust delivered thrust in vacuum (N)
      * @return the chamber of that thrust
@@ -91,41 +81,6 @@ public final class ThrustChamber {
             ChamberDesign design, Injection injection, double thrust, NearChamber near) {
         Require.positive("thrust chamber", "vacuum thrust (N)", thrust);
         return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea(), near);
-    }
-
-    /**
-     * @param design chamber
-     * @param reactants mixture with its enthalpy as injected
-     * @param massFlow mass flow through the throat (kg/s)
-     * @return the chamber that passes that flow at the design's chamber pressure
-     */
-    public ChamberPerformance forMassFlow(ChamberDesign design, Reactants reactants, double massFlow) {
-        return forMassFlow(design, Injection.of(reactants), massFlow);
-    }
-
-    /**
-     * @param design chamber
-     * @param injection what is injected, with the fuel side known
-     * @param massFlow mass flow through the throat (kg/s)
-     * @return the chamber that passes that flow at the design's chamber pressure
-     */
-    public ChamberPerformance forMassFlow(ChamberDesign design, Injection injection, double massFlow) {
-        Require.positive("thrust chamber", "mass flow (kg/s)", massFlow);
-        return size(
-                design,
-                injection,
-                losses -> massFlow * losses.characteristicVelocity() / design.chamberPressure(),
-                new NearChamber());
-    }
-
-    /**
-     * @param design chamber
-     * @param reactants mixture with its enthalpy as injected
-     * @param throatArea throat area (m²)
-     * @return the chamber with that throat
-     */
-    public ChamberPerformance forThroatArea(ChamberDesign design, Reactants reactants, double throatArea) {
-        return forThroatArea(design, Injection.of(reactants), throatArea);
     }
 
     /**

@@ -6,9 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.chamber.atmosphere.AscentAverage;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
@@ -24,11 +23,11 @@ class AltitudeTest {
     private static ChamberPerformance chamber(double areaRatio) {
         ChamberDesign design = new ChamberDesign(
                 10e6,
-                CombustorDesign.of(2.5, 1.2),
-                NozzleDesign.bell(areaRatio),
+                Designs.combustor(2.5, 1.2),
+                Designs.bell(areaRatio),
                 ExpansionMode.SHIFTING,
                 Efficiencies.MODELLED);
-        return new ThrustChamber(Mixtures.nozzle(MIXTURE)).forVacuumThrust(design, MIXTURE, 1e6);
+        return new ThrustChamber(Mixtures.nozzle(MIXTURE)).forVacuumThrust(design, Injection.of(MIXTURE), 1e6);
     }
 
     /** Limit: the ideal plug equals the bell where both are matched, and beats it at sea level. */

@@ -54,9 +54,9 @@ class ContourTest {
             @ForAll @DoubleRange(min = 0.6, max = 1.0) double fraction,
             @ForAll @DoubleRange(min = 1.2, max = 6) double contraction,
             @ForAll @DoubleRange(min = 0.01, max = 0.12) double throat) {
-        CombustorDesign combustor = CombustorDesign.of(contraction, 1.5);
+        CombustorDesign combustor = Designs.combustor(contraction, 1.5);
         ContourBuilder.Drawing drawing =
-                ContourBuilder.draw(combustor, NozzleDesign.bell(areaRatio, fraction), areaRatio, throat);
+                ContourBuilder.draw(combustor, Designs.bell(areaRatio, fraction), areaRatio, throat);
         ChamberContour c = drawing.contour();
         assertThat(c.exitRadius()).isCloseTo(throat * Math.sqrt(areaRatio), within(1e-9 * throat));
         assertThat(c.radiusAt(0)).isCloseTo(throat, within(1e-12));
@@ -78,9 +78,9 @@ class ContourTest {
     @CsvSource({"CONE, 10, 1.0", "BELL, 10, 0.8", "BELL, 60, 0.9"})
     void slopesRunSmoothlyThroughTheJoints(NozzleDesign.Shape shape, double areaRatio, double fraction) {
         NozzleDesign nozzle = shape == NozzleDesign.Shape.CONE
-                ? NozzleDesign.cone(areaRatio, Math.toRadians(15))
-                : NozzleDesign.bell(areaRatio, fraction);
-        ChamberContour c = ContourBuilder.draw(CombustorDesign.of(3, 1), nozzle, areaRatio, 0.1)
+                ? Designs.cone(areaRatio, Math.toRadians(15))
+                : Designs.bell(areaRatio, fraction);
+        ChamberContour c = ContourBuilder.draw(Designs.combustor(3, 1), nozzle, areaRatio, 0.1)
                 .contour();
         double last = 0;
         for (int i = 1; i < c.points().size(); i++) {
@@ -95,13 +95,13 @@ class ContourTest {
     @Test
     void tooShortACombustorIsDrawnWithoutCylinderAndSaysSo() {
         ContourBuilder.Drawing drawing =
-                ContourBuilder.draw(CombustorDesign.of(4, 0.3), NozzleDesign.bell(20), 20, 0.3);
+                ContourBuilder.draw(Designs.combustor(4, 0.3), Designs.bell(20), 20, 0.3);
         assertThat(drawing.warnings()).anyMatch(w -> w.message().contains("no cylinder is drawn"));
     }
 
     @Test
     void contourIsWrittenAsPoints() {
-        ChamberContour c = ContourBuilder.draw(CombustorDesign.of(3, 1), NozzleDesign.bell(20), 20, 0.1)
+        ChamberContour c = ContourBuilder.draw(Designs.combustor(3, 1), Designs.bell(20), 20, 0.1)
                 .contour();
         String[] lines = c.toCsv().split("\n");
         assertThat(lines[0]).isEqualTo("x_m,radius_m,area_ratio");

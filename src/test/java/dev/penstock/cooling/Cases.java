@@ -1,11 +1,11 @@
 package dev.penstock.cooling;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
@@ -51,11 +51,11 @@ public final class Cases {
             Reactants reactants = reactants();
             ChamberDesign design = new ChamberDesign(
                     chamberPressure,
-                    CombustorDesign.of(contraction, characteristicLength),
-                    NozzleDesign.bell(areaRatio),
+                    Designs.combustor(contraction, characteristicLength),
+                    Designs.bell(areaRatio),
                     ExpansionMode.SHIFTING,
                     Efficiencies.MODELLED);
-            return new ThrustChamber(NozzleFlow.of(SPECIES, reactants)).forVacuumThrust(design, reactants, thrust);
+            return new ThrustChamber(NozzleFlow.of(SPECIES, reactants)).forVacuumThrust(design, Injection.of(reactants), thrust);
         }
 
         NozzleFlow nozzle() {

@@ -3,10 +3,9 @@ package dev.penstock.cooling;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
@@ -90,8 +89,8 @@ class JacketStudiesTest {
                 true,
                 new ChamberDesign(
                         1e6,
-                        CombustorDesign.of(3, 1.0),
-                        NozzleDesign.bell(15),
+                        Designs.combustor(3, 1.0),
+                        Designs.bell(15),
                         ExpansionMode.SHIFTING,
                         Efficiencies.MODELLED),
                 JacketDesign.automatic().withCells(30));

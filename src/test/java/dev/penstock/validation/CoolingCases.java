@@ -1,13 +1,13 @@
 package dev.penstock.validation;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.design.OuterZone;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
@@ -112,7 +112,7 @@ final class CoolingCases {
             double throatDiameter,
             double release) {
         ChamberDesign design = new ChamberDesign(
-                pressure, combustor, NozzleDesign.bell(areaRatio), ExpansionMode.SHIFTING, release(release));
+                pressure, combustor, Designs.bell(areaRatio), ExpansionMode.SHIFTING, release(release));
         return new ThrustChamber(NozzleFlow.of(species, injection.mixed()))
                 .forThroatArea(design, injection, Math.PI / 4 * throatDiameter * throatDiameter);
     }
@@ -124,7 +124,7 @@ final class CoolingCases {
         double epsilon =
                 PublishedEngine.named("RL10A-3-3A").published("expansion_ratio").orElseThrow();
         ChamberPerformance chamber =
-                chamber(injection, pressure, CombustorDesign.of(4.31, 0.9), epsilon, 0.1255, 0.985);
+                chamber(injection, pressure, Designs.combustor(4.31, 0.9), epsilon, 0.1255, 0.985);
         Propellant hydrogen = fluids.propellant("hydrogen");
         FluidState tank = hydrogen.storageState();
         double discharge = 1100 * PSI;
@@ -158,7 +158,7 @@ final class CoolingCases {
     /** Calorimeter of the 40k scaling chamber: 116 channels around, water at 60 °F and 4600 psia. */
     private Measured scaling(GasSideDesign gasSide) {
         Injection injection = Injection.of(stored("oxygen"), warm("hydrogen", 15e6, 800), 6.0);
-        ChamberPerformance chamber = chamber(injection, 10.87e6, CombustorDesign.of(2.92, 0.986), 7, 0.0841, 1.0);
+        ChamberPerformance chamber = chamber(injection, 10.87e6, Designs.combustor(2.92, 0.986), 7, 0.0841, 1.0);
         JacketResult result = watered(
                 HotGasProfiles.of(chamber, fluids.propellant("hydrogen")),
                 "copper-silver-zirconium",
@@ -194,7 +194,7 @@ final class CoolingCases {
     /** The heat-sink chamber: C of St Pr^0.7 = C Re_d^−0.2 at reference enthalpy, in the throat and in the barrel. */
     private List<Measured> heatSink(GasSideDesign gasSide) {
         Injection injection = Injection.of(stored("oxygen"), warm("hydrogen", 8e6, 290), 5.7);
-        ChamberPerformance chamber = chamber(injection, 6.2e6, CombustorDesign.of(4.64, 1.37), 4, 0.127, 0.98);
+        ChamberPerformance chamber = chamber(injection, 6.2e6, Designs.combustor(4.64, 1.37), 4, 0.127, 0.98);
         HotGasProfile gas = HotGasProfiles.of(chamber, fluids.propellant("hydrogen"));
         JacketResult result = watered(gas, "copper", 15e6, 100, 100, gasSide);
         JacketResult law =
@@ -240,14 +240,14 @@ final class CoolingCases {
     /** The chamber of the kerosene calorimeter; 432 mm long, contraction assumed. */
     ChamberPerformance keroseneChamber(double pressure, double ratio, Optional<OuterZone> zone) {
         Injection injection = Injection.of(stored("oxygen"), stored("rp-1"), ratio);
-        CombustorDesign combustor = CombustorDesign.of(3.4, 1.2);
+        CombustorDesign combustor = Designs.combustor(3.4, 1.2);
         return chamber(injection, pressure, zone.map(combustor::withOuterZone).orElse(combustor), 4, 0.0659, 0.995);
     }
 
     /** The same chamber at 6 MPa with a share of its fuel as a film. */
     ChamberPerformance filmedChamber(double film) {
         Injection injection = Injection.of(stored("oxygen"), stored("rp-1"), 2.8);
-        return chamber(injection, 6e6, CombustorDesign.of(3.4, 1.2).withFilm(film), 4, 0.0659, 0.995);
+        return chamber(injection, 6e6, Designs.filmed(3.4, 1.2, film), 4, 0.0659, 0.995);
     }
 
     HotGasProfile hotSide(ChamberPerformance chamber) {

@@ -1,11 +1,11 @@
 package dev.penstock.validation;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
@@ -167,11 +167,11 @@ final class CoolingPage {
             Reactants reactants, double pressure, double areaRatio, double contraction, double length, double thrust) {
         ChamberDesign design = new ChamberDesign(
                 pressure,
-                CombustorDesign.of(contraction, length),
-                NozzleDesign.bell(areaRatio),
+                Designs.combustor(contraction, length),
+                Designs.bell(areaRatio),
                 ExpansionMode.SHIFTING,
                 Efficiencies.MODELLED);
-        return new ThrustChamber(NozzleFlow.of(species, reactants)).forVacuumThrust(design, reactants, thrust);
+        return new ThrustChamber(NozzleFlow.of(species, reactants)).forVacuumThrust(design, Injection.of(reactants), thrust);
     }
 
     private static JacketDesign tubes(

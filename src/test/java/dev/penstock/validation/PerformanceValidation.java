@@ -1,14 +1,14 @@
 package dev.penstock.validation;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.chamber.loss.NamedLoss;
@@ -198,12 +198,12 @@ public final class PerformanceValidation {
                 engine.cycle().equals("staged-oxygen-rich"));
         ChamberDesign design = new ChamberDesign(
                 1e6 * engine.number("chamber_pressure_MPa"),
-                CombustorDesign.of(2.5, 1.0).withInjector(injection),
-                NozzleDesign.bell(engine.number("expansion_ratio")),
+                Designs.combustor(2.5, 1.0).withInjector(injection),
+                Designs.bell(engine.number("expansion_ratio")),
                 ExpansionMode.SHIFTING,
                 efficiencies);
         ChamberPerformance chamber = new ThrustChamber(NozzleFlow.of(species, reactants))
-                .forVacuumThrust(design, reactants, 1e3 * engine.number("thrust_vac_kN") / engine.chambers());
+                .forVacuumThrust(design, Injection.of(reactants), 1e3 * engine.number("thrust_vac_kN") / engine.chambers());
         double seaLevel = chamber.profile().throat().pressure() > Constants.STANDARD_ATMOSPHERE
                 ? chamber.seaLevelSpecificImpulse()
                 : 0;

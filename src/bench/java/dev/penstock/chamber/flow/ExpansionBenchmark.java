@@ -1,10 +1,10 @@
 package dev.penstock.chamber.flow;
 
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.design.Injection;
 
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
@@ -61,7 +61,7 @@ public class ExpansionBenchmark {
         nozzle = NozzleFlow.of(library, lean);
         chamber = new ThrustChamber(nozzle);
         design = new ChamberDesign(
-                10e6, CombustorDesign.of(2.5, 1.0), NozzleDesign.bell(40), mode, Efficiencies.MODELLED);
+                10e6, Designs.combustor(2.5, 1.0), Designs.bell(40), mode, Efficiencies.MODELLED);
         kept = nozzle.expand(lean, 10e6, mode).profile(40);
     }
 
@@ -94,7 +94,7 @@ public class ExpansionBenchmark {
 
     @Benchmark
     public double thrustChamber() {
-        return chamber.forVacuumThrust(design, next(), 1e6).massFlow();
+        return chamber.forVacuumThrust(design, Injection.of(next()), 1e6).massFlow();
     }
 
     /**

@@ -1,7 +1,5 @@
 package dev.penstock.chamber.contour;
 
-import dev.penstock.chamber.design.CombustorDesign;
-import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.errors.Require;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -9,13 +7,12 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Table of {@link TwoDimensionalFlow} over the bells that {@link ContourBuilder} draws, with throat curvatures 1.5 and 0.382:
  * efficiency, and pressure at the wall's end over the one-dimensional exit pressure, by area ratio, length fraction and
  * isentropic exponent. The table is data written by this package's own
- * solver ({@link #write}); a test computes entries again. Linear between entries in ln ε, length and γ; kept constant
+ * solver ({@code BellTableWriter} among the tests); a test computes entries again. Linear between entries in ln ε, length and γ; kept constant
  * beyond them.
  */
 public final class BellTable {
@@ -23,16 +20,11 @@ public final class BellTable {
     static final double[] AREA_RATIO = {1.5, 2, 3, 4, 6, 10, 16, 25, 40, 60, 100, 200, 400};
     static final double[] LENGTH = {0.6, 0.7, 0.8, 0.9, 1.0};
     static final double[] GAMMA = {1.10, 1.18, 1.26, 1.34};
-    private static final int CELLS = 24;
     private static final String RESOURCE = "bell-table.csv";
-    private static final String HEADING = "area_ratio,length_fraction,gamma,efficiency,exit_wall_pressure_ratio";
-
-    /** Read at the first use, so that the table can be written where there is none. */
-    private static final class Holder {
-        private static final BellTable TABLE = new BellTable();
-    }
 
     private static final int SIZE = AREA_RATIO.length * LENGTH.length * GAMMA.length;
+
+    private static final BellTable TABLE = new BellTable();
 
     private final double[] efficiency = new double[SIZE];
     private final double[] wallPressure = new double[SIZE];
@@ -58,7 +50,7 @@ public final class BellTable {
      * @return vacuum impulse over that of one-dimensional flow (-)
      */
     public static double efficiency(double areaRatio, double length, double gamma) {
-        return interpolate(Holder.TABLE.efficiency, areaRatio, length, gamma);
+        return interpolate(TABLE.efficiency, areaRatio, length, gamma);
     }
 
     /**
@@ -68,7 +60,7 @@ public final class BellTable {
      * @return pressure at the wall's end over the pressure of one-dimensional flow there (-)
      */
     public static double exitWallPressure(double areaRatio, double length, double gamma) {
-        return interpolate(Holder.TABLE.wallPressure, areaRatio, length, gamma);
+        return interpolate(TABLE.wallPressure, areaRatio, length, gamma);
     }
 
     private static double interpolate(double[] values, double areaRatio, double length, double gamma) {
@@ -88,35 +80,6 @@ public final class BellTable {
             sum += weight * values[((i + di) * LENGTH.length + j + dj) * GAMMA.length + k + dk];
         }
         return sum;
-    }
-
-    /** One entry of the table, computed. */
-    public static TwoDimensionalFlow.Result compute(double areaRatio, double length, double gamma) {
-        NozzleDesign nozzle = NozzleDesign.bell(areaRatio, length);
-        ChamberContour contour = ContourBuilder.draw(CombustorDesign.of(2, 5), nozzle, areaRatio, 1)
-                .contour();
-        return TwoDimensionalFlow.of(contour, nozzle.upstreamCurvature(), gamma, CELLS);
-    }
-
-    /** The whole table as CSV, computed anew. */
-    static String write() {
-        StringBuilder text = new StringBuilder(HEADING).append('\n');
-        for (double areaRatio : AREA_RATIO) {
-            for (double length : LENGTH) {
-                for (double gamma : GAMMA) {
-                    TwoDimensionalFlow.Result flow = compute(areaRatio, length, gamma);
-                    text.append(String.format(
-                            Locale.ROOT,
-                            "%s,%s,%s,%.5f,%.4f\n",
-                            areaRatio,
-                            length,
-                            gamma,
-                            flow.efficiency(),
-                            flow.exitWallPressure()));
-                }
-            }
-        }
-        return text.toString();
     }
 
     /** Fractional index of a value in a rising grid, kept within it. */

@@ -32,43 +32,6 @@ public record CombustorDesign(
     }
 
     /**
-     * A combustor with both propellants injected as liquids.
-     *
-     * @param contractionRatio chamber cross-section over throat area (-)
-     * @param characteristicLength L* (m)
-     * @param convergentHalfAngle half angle of the convergent cone (rad)
-     * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
-     */
-    public CombustorDesign(
-            double contractionRatio, double characteristicLength, double convergentHalfAngle, double filmFuelFraction) {
-        this(
-                contractionRatio,
-                characteristicLength,
-                convergentHalfAngle,
-                filmFuelFraction,
-                InjectorDesign.of(InjectionState.LIQUID_LIQUID),
-                Optional.empty());
-    }
-
-    /**
-     * @param contractionRatio chamber cross-section over throat area (-)
-     * @param characteristicLength L* (m)
-     * @return a combustor with a 30° convergent cone, no film, liquid injection
-     */
-    public static CombustorDesign of(double contractionRatio, double characteristicLength) {
-        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0);
-    }
-
-    /**
-     * @param share share of the chamber's fuel injected as a film along the wall (-)
-     * @return this combustor with that film
-     */
-    public CombustorDesign withFilm(double share) {
-        return new CombustorDesign(
-                contractionRatio, characteristicLength, convergentHalfAngle, share, injector, outerZone);
-    }
-
-    /**
      * @param zone outer row of the injector
      * @return this combustor with that row
      */

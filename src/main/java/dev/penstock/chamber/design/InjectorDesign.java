@@ -39,14 +39,6 @@ public record InjectorDesign(
     }
 
     /**
-     * @param state how the propellants arrive; a single gas is taken to be the fuel
-     * @return a developed injector at its design point, with usual losses, for the L* that its chamber has
-     */
-    public static InjectorDesign of(InjectionState state) {
-        return of(state, false);
-    }
-
-    /**
      * @param state how the propellants arrive
      * @param oxidizerGas whether a single gas is the oxidizer
      * @return a developed injector at its design point, with usual losses, for the L* that its chamber has

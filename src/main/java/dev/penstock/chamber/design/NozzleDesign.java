@@ -61,50 +61,6 @@ public record NozzleDesign(
     }
 
     /**
-     * @param areaRatio exit area over throat area (-)
-     * @return an 80 % bell
-     */
-    public static NozzleDesign bell(double areaRatio) {
-        return bell(areaRatio, ChamberInputs.LENGTH_FRACTION.standing().value());
-    }
-
-    /**
-     * @param areaRatio exit area over throat area (-)
-     * @param lengthFraction length over that of a 15° cone (-)
-     * @return a bell
-     */
-    public static NozzleDesign bell(double areaRatio, double lengthFraction) {
-        return usual(
-                OptionalDouble.of(areaRatio),
-                OptionalDouble.empty(),
-                Shape.BELL,
-                lengthFraction,
-                ChamberInputs.CONE_HALF_ANGLE.standing().value());
-    }
-
-    /**
-     * @param exitPressure static pressure at the exit (Pa)
-     * @return an 80 % bell
-     */
-    public static NozzleDesign bellToExitPressure(double exitPressure) {
-        return usual(
-                OptionalDouble.empty(),
-                OptionalDouble.of(exitPressure),
-                Shape.BELL,
-                ChamberInputs.LENGTH_FRACTION.standing().value(),
-                ChamberInputs.CONE_HALF_ANGLE.standing().value());
-    }
-
-    /**
-     * @param areaRatio exit area over throat area (-)
-     * @param halfAngle half angle (rad)
-     * @return a cone
-     */
-    public static NozzleDesign cone(double areaRatio, double halfAngle) {
-        return usual(OptionalDouble.of(areaRatio), OptionalDouble.empty(), Shape.CONE, 1.0, halfAngle);
-    }
-
-    /**
      * @param areaRatio exit area over throat area (-), or empty
      * @param exitPressure static pressure at the exit (Pa), or empty
      * @param shape wall shape

@@ -1,5 +1,5 @@
 /**
- * Numbers and tables as text, the writing of whole files, and the version of what wrote them.
+ * Numbers and tables as text, and the version of what wrote them.
  *
  * <p>Internal: other programs use {@link dev.penstock} only.
  */

@@ -3,7 +3,7 @@ package dev.penstock.chamber.contour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.design.NozzleDesign;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -40,7 +40,7 @@ class IdealContourTest {
                 OptionalDouble.of(40), OptionalDouble.empty(), NozzleDesign.Shape.IDEAL, 0.8, Math.toRadians(15));
         TruncatedIdeal ideal = TruncatedIdeal.of(nozzle, 40);
         assertThat(ideal.efficiency()).isCloseTo(BellTable.efficiency(40, 0.8, 1.2), within(2e-3));
-        ChamberContour contour = ContourBuilder.draw(CombustorDesign.of(2.5, 1.2), nozzle, 40, 0.1)
+        ChamberContour contour = ContourBuilder.draw(Designs.combustor(2.5, 1.2), nozzle, 40, 0.1)
                 .contour();
         assertThat(contour.exitRadius()).isCloseTo(0.1 * Math.sqrt(40), within(1e-6));
         assertThat(contour.nozzleLength())

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.Mixtures;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
@@ -27,11 +27,11 @@ class KineticsLossTest {
         Reactants reactants = Mixtures.mix(Mixtures.named(oxidizer), Mixtures.named(fuel), mixtureRatio);
         ChamberDesign design = new ChamberDesign(
                 pressure,
-                CombustorDesign.of(2.5, 1.2),
-                NozzleDesign.bell(areaRatio),
+                Designs.combustor(2.5, 1.2),
+                Designs.bell(areaRatio),
                 ExpansionMode.SHIFTING,
                 Efficiencies.MODELLED);
-        return new ThrustChamber(Mixtures.nozzle(reactants)).forVacuumThrust(design, reactants, thrust);
+        return new ThrustChamber(Mixtures.nozzle(reactants)).forVacuumThrust(design, Injection.of(reactants), thrust);
     }
 
     private static double kinetics(ChamberPerformance chamber) {

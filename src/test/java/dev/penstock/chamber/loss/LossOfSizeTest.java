@@ -3,6 +3,7 @@ package dev.penstock.chamber.loss;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.Mixtures;
 import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.design.ChamberDesign;
@@ -28,7 +29,7 @@ class LossOfSizeTest {
     @ParameterizedTest
     @CsvSource({"2.5, 1.2", "2.5, 0.1", "1.3, 0.1"})
     void aLossOfSizeIsThatOfAChamberOfTheSize(double contraction, double characteristicLength) {
-        CombustorDesign combustor = CombustorDesign.of(contraction, characteristicLength);
+        CombustorDesign combustor = Designs.combustor(contraction, characteristicLength);
         LossCase first = chamber(combustor, THROAT_RADIUS);
         for (LossModel model : new LossModel[] {new BoundaryLayerLoss(), new KineticsLoss(), new TwoPhaseLoss()}) {
             LossModel.OfSize loss = model.ofSize(first);
@@ -44,7 +45,7 @@ class LossOfSizeTest {
     private static LossCase chamber(CombustorDesign combustor, double throatRadius) {
         Reactants reactants = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         NozzleFlow nozzle = Mixtures.nozzle(reactants);
-        NozzleDesign bell = NozzleDesign.bell(AREA_RATIO);
+        NozzleDesign bell = Designs.bell(AREA_RATIO);
         ChamberDesign design = new ChamberDesign(7e6, combustor, bell, ExpansionMode.SHIFTING, Efficiencies.MODELLED);
         Expansion expansion = nozzle.expand(reactants, design.chamberPressure(), ExpansionMode.SHIFTING);
         IdealExpansion ideal = expansion.toAreaRatio(AREA_RATIO);

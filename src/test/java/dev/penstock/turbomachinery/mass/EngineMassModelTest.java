@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Designs;
 import dev.penstock.chamber.Mixtures;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.combustion.equilibrium.Reactants;
@@ -34,14 +35,14 @@ class EngineMassModelTest {
     private static final ChamberPerformance CHAMBER = chamber();
 
     private static ChamberPerformance chamber() {
-        return chamber(NozzleDesign.bell(40));
+        return chamber(Designs.bell(40));
     }
 
     private static ChamberPerformance chamber(NozzleDesign nozzle) {
         Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         ChamberDesign design = new ChamberDesign(
-                PRESSURE, CombustorDesign.of(2.5, 1.2), nozzle, ExpansionMode.SHIFTING, Efficiencies.IDEAL);
-        return new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, 1e6);
+                PRESSURE, Designs.combustor(2.5, 1.2), nozzle, ExpansionMode.SHIFTING, Efficiencies.IDEAL);
+        return new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, Injection.of(mixture), 1e6);
     }
 
     /** An engine of which only the chamber is there. */
@@ -112,7 +113,7 @@ class EngineMassModelTest {
                             1e6,
                             parting.isEmpty()
                                     ? CHAMBER
-                                    : chamber(NozzleDesign.bell(40)
+                                    : chamber(Designs.bell(40)
                                             .with(new AltitudeCompensation(
                                                     AltitudeCompensation.Kind.STOWED, parting.getAsDouble()))),
                             chambers,
@@ -260,12 +261,12 @@ class EngineMassModelTest {
         Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         ChamberDesign design = new ChamberDesign(
                 pressure,
-                CombustorDesign.of(2.5, 1.2),
-                NozzleDesign.bell(40),
+                Designs.combustor(2.5, 1.2),
+                Designs.bell(40),
                 ExpansionMode.SHIFTING,
                 Efficiencies.IDEAL);
         ChamberPerformance chamber =
-                new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, thrust);
+                new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, Injection.of(mixture), thrust);
         return new EngineMassModel()
                 .estimate(new EngineParts(
                         thrust,
