@@ -78,18 +78,6 @@ public record StudyFile(
         further = Collections.unmodifiableMap(new LinkedHashMap<>(further));
     }
 
-    /** A study that says nothing further. */
-    public StudyFile(
-            String name,
-            Kind kind,
-            List<String> cases,
-            Map<String, String> changes,
-            List<String> vary,
-            int samples,
-            boolean fly) {
-        this(name, kind, cases, changes, vary, samples, fly, Map.of());
-    }
-
     /**
      * @param path file of a study
      * @return the study

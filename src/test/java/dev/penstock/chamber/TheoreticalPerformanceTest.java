@@ -46,8 +46,8 @@ class TheoreticalPerformanceTest {
             String source) {
         Reactants reactants = Mixtures.mix(Mixtures.named(oxidizer), Mixtures.named(fuel), mixtureRatio);
         NozzleFlow nozzle = Mixtures.nozzle(reactants);
-        IdealExpansion shifting = nozzle.toExitPressure(reactants, PC, PE, ExpansionMode.SHIFTING);
-        IdealExpansion frozen = nozzle.toExitPressure(reactants, PC, PE, ExpansionMode.FROZEN);
+        IdealExpansion shifting = nozzle.expand(reactants, PC, ExpansionMode.SHIFTING).toExitPressure(PE);
+        IdealExpansion frozen = nozzle.expand(reactants, PC, ExpansionMode.FROZEN).toExitPressure(PE);
         assertThat(shifting.chamber().temperature()).isCloseTo(temperature, within(8.0));
         assertThat(shifting.chamber().molarMass() * 1000).isCloseTo(molarMass, within(0.03));
         assertThat(shifting.characteristicVelocity() / shiftingVelocity).isCloseTo(1, within(0.002));
@@ -75,7 +75,7 @@ class TheoreticalPerformanceTest {
         assertThat(byRatio.exit().velocity() / velocity).isCloseTo(1, within(1e-3));
         assertThat(byRatio.vacuumImpulse() / vacuumImpulse).isCloseTo(1, within(1e-3));
         IdealExpansion byPressure =
-                nozzle.toExitPressure(EXAMPLE, EXAMPLE_PRESSURE, byRatio.exit().pressure(), ExpansionMode.SHIFTING);
+                nozzle.expand(EXAMPLE, EXAMPLE_PRESSURE, ExpansionMode.SHIFTING).toExitPressure(byRatio.exit().pressure());
         assertThat(byPressure.areaRatio() / areaRatio).isCloseTo(1, within(1e-9));
     }
 
@@ -191,7 +191,7 @@ class TheoreticalPerformanceTest {
 
     @Test
     void exitPressureAboveChamberPressureIsRefused() {
-        assertThatThrownBy(() -> Mixtures.nozzle(EXAMPLE).toExitPressure(EXAMPLE, 5e6, 6e6, ExpansionMode.SHIFTING))
+        assertThatThrownBy(() -> Mixtures.nozzle(EXAMPLE).expand(EXAMPLE, 5e6, ExpansionMode.SHIFTING).toExitPressure(6e6))
                 .isInstanceOf(OutsideValidity.class)
                 .hasMessageContaining("exit pressure (Pa) is 6.00000e+06")
                 .hasMessageContaining("below the throat pressure");

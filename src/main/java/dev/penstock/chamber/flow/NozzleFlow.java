@@ -77,17 +77,4 @@ public final class NozzleFlow {
             Reactants reactants, double chamberPressure, double areaRatio, ExpansionMode mode) {
         return expand(reactants, chamberPressure, mode).toAreaRatio(areaRatio);
     }
-
-    /**
-     * @param reactants mixture with its enthalpy as injected
-     * @param chamberPressure stagnation pressure (Pa)
-     * @param exitPressure static pressure at the exit (Pa), below the throat pressure
-     * @param mode what the composition does
-     * @return the expansion
-     * @throws dev.penstock.errors.OutsideValidity if the exit pressure is not below the throat pressure
-     */
-    public IdealExpansion toExitPressure(
-            Reactants reactants, double chamberPressure, double exitPressure, ExpansionMode mode) {
-        return expand(reactants, chamberPressure, mode).toExitPressure(exitPressure);
-    }
 }

@@ -71,7 +71,7 @@ final class Assembly {
                 figures(),
                 about,
                 mixture.empty() ? List.of() : NextFacts.of(mixture, file, about),
-                mixture.empty() ? List.of() : pairs(unknowns, about),
+                mixture.empty() ? List.of() : pairs(unknowns),
                 mixture.empty() ? Optional.empty() : BestConcept.of(file.name(), mixture),
                 mixture.effective(),
                 balances,
@@ -263,8 +263,8 @@ final class Assembly {
         return findings;
     }
 
-    /** The figure in question and the unknowns that are tied to it or to each other most. */
-    private List<Judgement.Series> pairs(List<Judgement.Finding> unknowns, String about) {
+    /** The unknowns that are tied to each other most. */
+    private List<Judgement.Series> pairs(List<Judgement.Finding> unknowns) {
         record Tied(Judgement.Finding finding, double tie) {}
         List<Tied> tied = new ArrayList<>();
         for (Judgement.Finding one : unknowns) {

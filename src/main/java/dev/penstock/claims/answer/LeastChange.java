@@ -118,7 +118,7 @@ final class LeastChange {
         record Way(double factor, String sentence) {}
         List<Way> ways = new ArrayList<>();
         now.forEach((path, value) -> crossing(path, value, start, claim, answers)
-                .ifPresent(at -> ways.add(new Way(Math.abs(Math.log(at / value)), words(path, value, at, claim)))));
+                .ifPresent(at -> ways.add(new Way(Math.abs(Math.log(at / value)), words(path, value, at)))));
         ways.sort(Comparator.comparingDouble(Way::factor));
         ways.stream().limit(SHOWN).forEach(w -> sentences.add(w.sentence()));
         if (ways.isEmpty() && answers.length > 0) {
@@ -162,7 +162,7 @@ final class LeastChange {
         return nearest;
     }
 
-    private String words(String path, double now, double at, Claim claim) {
+    private static String words(String path, double now, double at) {
         Notation n = Notation.ofUnit(ClaimPaths.dimension(path).orElseThrow().siUnit());
         return String.format(
                 Locale.ROOT,

@@ -35,34 +35,6 @@ public record PictureMarks(
         Optional<Segment> length,
         Facing facing) {
 
-    /** Marks on a picture that does not tell which way the exit faces. */
-    public PictureMarks(
-            double width,
-            double angleOfView,
-            double markError,
-            Segment reference,
-            double referenceLength,
-            double referenceError,
-            boolean along,
-            OptionalDouble depth,
-            Optional<Segment> throat,
-            Optional<Rim> exit,
-            Optional<Segment> length) {
-        this(
-                width,
-                angleOfView,
-                markError,
-                reference,
-                referenceLength,
-                referenceError,
-                along,
-                depth,
-                throat,
-                exit,
-                length,
-                Facing.UNKNOWN);
-    }
-
     private static final int NARROWEST_PICTURE = 16;
     private static final int WIDEST_PICTURE = 100_000;
     private static final int WIDEST_VIEW_DEGREES = 150;

@@ -37,13 +37,4 @@ public record OperatingCommand(
     public OperatingCommand withMixtureRatio(double ratio) {
         return new OperatingCommand(throttle, OptionalDouble.of(ratio), oxidizerTankPressure, fuelTankPressure);
     }
-
-    /**
-     * @param oxidizer pressure in the oxidizer tank (Pa)
-     * @param fuel pressure in the fuel tank (Pa)
-     * @return this command with those tank pressures
-     */
-    public OperatingCommand withTankPressures(double oxidizer, double fuel) {
-        return new OperatingCommand(throttle, mixtureRatio, OptionalDouble.of(oxidizer), OptionalDouble.of(fuel));
-    }
 }

@@ -23,29 +23,37 @@ public final class SmoothField {
     /** Values by row and column; NaN where there is none. */
     private final double[][] values;
 
+    private SmoothField(double[] xs, double[] ys, double[][] values) {
+        this.xs = xs;
+        this.ys = ys;
+        this.values = values;
+    }
+
     /**
      * @param xs horizontal places, rising; at least two
      * @param ys vertical places, rising; at least two
      * @param known values, first by vertical, then by horizontal place; NaN where there is none
+     * @return the field through these
      */
-    public SmoothField(double[] xs, double[] ys, double[][] known) {
-        this.xs = finer(xs);
-        this.ys = finer(ys);
+    public static SmoothField through(double[] xs, double[] ys, double[][] known) {
+        double[] fineXs = finer(xs);
+        double[] fineYs = finer(ys);
         double[][] rows = new double[ys.length][];
         for (int j = 0; j < ys.length; j++) {
-            rows[j] = along(xs, known[j], this.xs);
+            rows[j] = along(xs, known[j], fineXs);
         }
-        values = new double[this.ys.length][this.xs.length];
+        double[][] values = new double[fineYs.length][fineXs.length];
         double[] column = new double[ys.length];
-        for (int i = 0; i < this.xs.length; i++) {
+        for (int i = 0; i < fineXs.length; i++) {
             for (int j = 0; j < ys.length; j++) {
                 column[j] = rows[j][i];
             }
-            double[] fine = along(ys, column, this.ys);
+            double[] fine = along(ys, column, fineYs);
             for (int j = 0; j < fine.length; j++) {
                 values[j][i] = fine[j];
             }
         }
+        return new SmoothField(fineXs, fineYs, values);
     }
 
     private static double[] finer(double[] places) {
@@ -184,13 +192,7 @@ public final class SmoothField {
         for (int j = 0; j < values.length; j++) {
             turned[j] = Arrays.stream(values[j]).map(v -> -v).toArray();
         }
-        return new SmoothField(xs, ys, turned, true).above(-level);
-    }
-
-    private SmoothField(double[] xs, double[] ys, double[][] values, boolean fine) {
-        this.xs = xs;
-        this.ys = ys;
-        this.values = values;
+        return new SmoothField(xs, ys, turned).above(-level);
     }
 
     /** +1 where all of a cell is above, −1 where nothing is or a corner has no value, 0 in between. */

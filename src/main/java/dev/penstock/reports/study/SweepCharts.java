@@ -167,7 +167,7 @@ public final class SweepCharts {
             int j = Arrays.binarySearch(ys, number(point, numeric.get(1)));
             point.balance().ifPresent(b -> figure.apply(b).ifPresent(v -> values[j][i] = scale.of(v)));
         }
-        return new SmoothField(xs, ys, values);
+        return SmoothField.through(xs, ys, values);
     }
 
     private double[] places(int axis) {

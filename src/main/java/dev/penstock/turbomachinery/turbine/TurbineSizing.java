@@ -70,9 +70,4 @@ public record TurbineSizing(
     public TurbineType type() {
         return design.type();
     }
-
-    /** @return torque at the shaft (N·m) */
-    public double torque() {
-        return power / speed;
-    }
 }

@@ -33,7 +33,7 @@ class WallPiecesTest {
         for (int i = 0; i <= 50; i++) {
             stations.add(station(0.2 * i, 1 + 0.06 * i));
         }
-        HotGas gas = new HotGas(1e7, 3500, 1800, 1.2, 0.022, 1e-4, 2500, 0.7, 4000, 0.6, Map.of());
+        HotGas gas = new HotGas(1e7, 3500, 1800, 1e-4, 2500, 0.7, 4000, 0.6, Map.of());
         return new HotGasProfile(gas, 0, 1, 1, stations, Optional.empty());
     }
 

@@ -17,6 +17,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,7 +94,7 @@ class OffDesignTest {
                 design,
                 List.of(
                         OperatingCommand.throttle(1),
-                        OperatingCommand.throttle(1).withTankPressures(0.27e6, 0.27e6),
+                        new OperatingCommand(1, OptionalDouble.empty(), OptionalDouble.of(0.27e6), OptionalDouble.of(0.27e6)),
                         OperatingCommand.throttle(0.8)));
         OperatingPoint full = outcomes.get(0).point().orElseThrow();
         OperatingPoint starved = outcomes.get(1).point().orElseThrow();

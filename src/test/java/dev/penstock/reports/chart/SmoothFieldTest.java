@@ -36,7 +36,7 @@ class SmoothFieldTest {
 
     @Test
     void aPlaneStaysAPlane() {
-        SmoothField plane = new SmoothField(XS, YS, values((x, y) -> x + 2 * y));
+        SmoothField plane = SmoothField.through(XS, YS, values((x, y) -> x + 2 * y));
         assertThat(plane.range()).containsExactly(new double[] {0, 10}, within(1e-12));
         for (Curve.Point p : plane.at(5).get(0)) {
             assertThat(p.x() + 2 * p.y()).isCloseTo(5, within(1e-9));
@@ -49,13 +49,13 @@ class SmoothFieldTest {
 
     @Test
     void nothingIsDrawnBeyondTheValuesOfTheGrid() {
-        SmoothField step = new SmoothField(XS, YS, values((x, y) -> x < 1.5 ? 0 : 1));
+        SmoothField step = SmoothField.through(XS, YS, values((x, y) -> x < 1.5 ? 0 : 1));
         assertThat(step.range()).containsExactly(new double[] {0, 1}, within(1e-12));
     }
 
     @Test
     void aCellWithoutACornerIsEmpty() {
-        SmoothField field = new SmoothField(XS, YS, values((x, y) -> x == 0 && y == 0 ? Double.NaN : x));
+        SmoothField field = SmoothField.through(XS, YS, values((x, y) -> x == 0 && y == 0 ? Double.NaN : x));
         assertThat(field.hasGaps()).isTrue();
         assertThat(area(field.above(Double.NEGATIVE_INFINITY))).isCloseTo(12 - 2, within(1e-9));
     }
