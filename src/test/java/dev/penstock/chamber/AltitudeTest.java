@@ -80,7 +80,6 @@ class AltitudeTest {
         ChamberPerformance booster = chamber(25);
         double average = AscentAverage.specificImpulse(
                 booster::thrustAt, booster.massFlow(), AscentAverage.exponential(101_325, 40), 160);
-        assertThat(average)
-                .isBetween(booster.seaLevelSpecificImpulse(), booster.vacuumSpecificImpulse());
+        assertThat(average).isBetween(booster.seaLevelSpecificImpulse(), booster.vacuumSpecificImpulse());
     }
 }

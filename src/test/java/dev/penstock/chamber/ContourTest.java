@@ -94,8 +94,7 @@ class ContourTest {
 
     @Test
     void tooShortACombustorIsDrawnWithoutCylinderAndSaysSo() {
-        ContourBuilder.Drawing drawing =
-                ContourBuilder.draw(Designs.combustor(4, 0.3), Designs.bell(20), 20, 0.3);
+        ContourBuilder.Drawing drawing = ContourBuilder.draw(Designs.combustor(4, 0.3), Designs.bell(20), 20, 0.3);
         assertThat(drawing.warnings()).anyMatch(w -> w.message().contains("no cylinder is drawn"));
     }
 

@@ -55,6 +55,7 @@ public final class Designs {
 
     /** A cone of that area ratio and half angle (rad). */
     public static NozzleDesign cone(double areaRatio, double halfAngle) {
-        return NozzleDesign.usual(OptionalDouble.of(areaRatio), OptionalDouble.empty(), NozzleDesign.Shape.CONE, 1.0, halfAngle);
+        return NozzleDesign.usual(
+                OptionalDouble.of(areaRatio), OptionalDouble.empty(), NozzleDesign.Shape.CONE, 1.0, halfAngle);
     }
 }

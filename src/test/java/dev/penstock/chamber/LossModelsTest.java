@@ -50,7 +50,8 @@ class LossModelsTest {
     @CsvSource({"6, 0.8, 1.18", "25, 0.7, 1.10", "100, 0.9, 1.26", "16, 0.6, 1.34"})
     void bellTableIsWhatTheFlowSolverComputes(double areaRatio, double length, double gamma) {
         double tabulated = BellTable.efficiency(areaRatio, length, gamma);
-        assertThat(BellTableWriter.compute(areaRatio, length, gamma).efficiency()).isCloseTo(tabulated, within(1e-5));
+        assertThat(BellTableWriter.compute(areaRatio, length, gamma).efficiency())
+                .isCloseTo(tabulated, within(1e-5));
         ChamberContour contour = ContourBuilder.draw(
                         Designs.combustor(2, 5), Designs.bell(areaRatio, length), areaRatio, 1)
                 .contour();
@@ -118,11 +119,7 @@ class LossModelsTest {
     @Test
     void filmThatCannotBeModelledIsReported() {
         ChamberDesign design = new ChamberDesign(
-                8e6,
-                Designs.filmed(2.5, 1.2, 0.03),
-                Designs.bell(20),
-                ExpansionMode.SHIFTING,
-                Efficiencies.MODELLED);
+                8e6, Designs.filmed(2.5, 1.2, 0.03), Designs.bell(20), ExpansionMode.SHIFTING, Efficiencies.MODELLED);
         assertThat(chamber.forVacuumThrust(design, Injection.of(MIXTURE), 1e6).warnings())
                 .anyMatch(w -> w.message().contains("film is not taken"));
     }
@@ -131,12 +128,9 @@ class LossModelsTest {
     void sootLagsALittleWhereThereIsAny() {
         Reactants rich = Mixtures.mix(Mixtures.OXYGEN, Mixtures.KEROSENE, 0.9);
         ChamberDesign design = new ChamberDesign(
-                5e6,
-                Designs.combustor(2.5, 1.2),
-                Designs.bell(20),
-                ExpansionMode.SHIFTING,
-                Efficiencies.MODELLED);
-        ChamberPerformance sooty = new ThrustChamber(Mixtures.nozzle(rich)).forVacuumThrust(design, Injection.of(rich), 1e5);
+                5e6, Designs.combustor(2.5, 1.2), Designs.bell(20), ExpansionMode.SHIFTING, Efficiencies.MODELLED);
+        ChamberPerformance sooty =
+                new ThrustChamber(Mixtures.nozzle(rich)).forVacuumThrust(design, Injection.of(rich), 1e5);
         assertThat(loss(sooty, LossKind.TWO_PHASE).factor()).isBetween(0.98, 1 - 1e-7);
         assertThat(loss(size(Designs.combustor(2.5, 1.2), Designs.bell(20), 8e6, 1e6), LossKind.TWO_PHASE)
                         .factor())
@@ -180,8 +174,8 @@ class LossModelsTest {
     @Test
     void gasesLeaveNothingUnvaporised() {
         Reactants mixture = Mixtures.mix(Mixtures.OXYGEN, Mixtures.KEROSENE, 2.4);
-        Vaporisation gas = new Vaporisation(
-                Designs.combustor(2, 0.2).withInjector(InjectorDesign.of(true, true)), 8e6, mixture);
+        Vaporisation gas =
+                new Vaporisation(Designs.combustor(2, 0.2).withInjector(InjectorDesign.of(true, true)), 8e6, mixture);
         assertThat(gas.liquid()).isFalse();
         assertThat(gas.unvaporised()).isZero();
     }

@@ -46,8 +46,10 @@ class TheoreticalPerformanceTest {
             String source) {
         Reactants reactants = Mixtures.mix(Mixtures.named(oxidizer), Mixtures.named(fuel), mixtureRatio);
         NozzleFlow nozzle = Mixtures.nozzle(reactants);
-        IdealExpansion shifting = nozzle.expand(reactants, PC, ExpansionMode.SHIFTING).toExitPressure(PE);
-        IdealExpansion frozen = nozzle.expand(reactants, PC, ExpansionMode.FROZEN).toExitPressure(PE);
+        IdealExpansion shifting =
+                nozzle.expand(reactants, PC, ExpansionMode.SHIFTING).toExitPressure(PE);
+        IdealExpansion frozen =
+                nozzle.expand(reactants, PC, ExpansionMode.FROZEN).toExitPressure(PE);
         assertThat(shifting.chamber().temperature()).isCloseTo(temperature, within(8.0));
         assertThat(shifting.chamber().molarMass() * 1000).isCloseTo(molarMass, within(0.03));
         assertThat(shifting.characteristicVelocity() / shiftingVelocity).isCloseTo(1, within(0.002));
@@ -74,8 +76,8 @@ class TheoreticalPerformanceTest {
         assertThat(byRatio.exit().temperature() / temperature).isCloseTo(1, within(1e-3));
         assertThat(byRatio.exit().velocity() / velocity).isCloseTo(1, within(1e-3));
         assertThat(byRatio.vacuumImpulse() / vacuumImpulse).isCloseTo(1, within(1e-3));
-        IdealExpansion byPressure =
-                nozzle.expand(EXAMPLE, EXAMPLE_PRESSURE, ExpansionMode.SHIFTING).toExitPressure(byRatio.exit().pressure());
+        IdealExpansion byPressure = nozzle.expand(EXAMPLE, EXAMPLE_PRESSURE, ExpansionMode.SHIFTING)
+                .toExitPressure(byRatio.exit().pressure());
         assertThat(byPressure.areaRatio() / areaRatio).isCloseTo(1, within(1e-9));
     }
 
@@ -191,7 +193,9 @@ class TheoreticalPerformanceTest {
 
     @Test
     void exitPressureAboveChamberPressureIsRefused() {
-        assertThatThrownBy(() -> Mixtures.nozzle(EXAMPLE).expand(EXAMPLE, 5e6, ExpansionMode.SHIFTING).toExitPressure(6e6))
+        assertThatThrownBy(() -> Mixtures.nozzle(EXAMPLE)
+                        .expand(EXAMPLE, 5e6, ExpansionMode.SHIFTING)
+                        .toExitPressure(6e6))
                 .isInstanceOf(OutsideValidity.class)
                 .hasMessageContaining("exit pressure (Pa) is 6.00000e+06")
                 .hasMessageContaining("below the throat pressure");

@@ -66,7 +66,8 @@ class ThrustChamberTest {
     void statedEfficienciesReplaceTheModels() {
         ChamberPerformance ideal = chamber.forVacuumThrust(design(40, Efficiencies.IDEAL), Injection.of(MIXTURE), 1e6);
         assertThat(ideal.vacuumImpulse()).isEqualTo(ideal.ideal().vacuumImpulse());
-        ChamberPerformance stated = chamber.forVacuumThrust(design(40, Efficiencies.overall(0.96, 0.97)), Injection.of(MIXTURE), 1e6);
+        ChamberPerformance stated =
+                chamber.forVacuumThrust(design(40, Efficiencies.overall(0.96, 0.97)), Injection.of(MIXTURE), 1e6);
         assertThat(stated.combustionEfficiency()).isCloseTo(0.96, within(1e-12));
         assertThat(stated.nozzleEfficiency()).isCloseTo(0.97, within(1e-12));
         assertThat(stated.losses()).allSatisfy(loss -> assertThat(loss.model()).isEmpty());

@@ -55,7 +55,8 @@ public final class Cases {
                     Designs.bell(areaRatio),
                     ExpansionMode.SHIFTING,
                     Efficiencies.MODELLED);
-            return new ThrustChamber(NozzleFlow.of(SPECIES, reactants)).forVacuumThrust(design, Injection.of(reactants), thrust);
+            return new ThrustChamber(NozzleFlow.of(SPECIES, reactants))
+                    .forVacuumThrust(design, Injection.of(reactants), thrust);
         }
 
         NozzleFlow nozzle() {

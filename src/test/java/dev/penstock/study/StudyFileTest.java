@@ -32,7 +32,8 @@ class StudyFileTest {
         StudyFile compare = new StudyFile(name, StudyFile.Kind.COMPARE, cases, changes, List.of(), 0, false, Map.of());
         assertThat(StudyFile.parse("x", compare.text())).isEqualTo(compare);
         List<String> first = cases.subList(0, 1);
-        StudyFile sweep = new StudyFile(name, StudyFile.Kind.SWEEP, first, Map.of(), List.of(AXIS), samples, false, Map.of());
+        StudyFile sweep =
+                new StudyFile(name, StudyFile.Kind.SWEEP, first, Map.of(), List.of(AXIS), samples, false, Map.of());
         assertThat(StudyFile.parse("x", sweep.text())).isEqualTo(sweep);
         StudyFile vehicle = new StudyFile(name, StudyFile.Kind.VEHICLE, first, changes, List.of(), 0, true, Map.of());
         assertThat(StudyFile.parse("x", vehicle.text())).isEqualTo(vehicle);

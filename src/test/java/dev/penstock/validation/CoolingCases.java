@@ -123,8 +123,7 @@ final class CoolingCases {
         double pressure = 3.275e6;
         double epsilon =
                 PublishedEngine.named("RL10A-3-3A").published("expansion_ratio").orElseThrow();
-        ChamberPerformance chamber =
-                chamber(injection, pressure, Designs.combustor(4.31, 0.9), epsilon, 0.1255, 0.985);
+        ChamberPerformance chamber = chamber(injection, pressure, Designs.combustor(4.31, 0.9), epsilon, 0.1255, 0.985);
         Propellant hydrogen = fluids.propellant("hydrogen");
         FluidState tank = hydrogen.storageState();
         double discharge = 1100 * PSI;

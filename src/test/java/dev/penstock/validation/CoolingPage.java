@@ -171,7 +171,8 @@ final class CoolingPage {
                 Designs.bell(areaRatio),
                 ExpansionMode.SHIFTING,
                 Efficiencies.MODELLED);
-        return new ThrustChamber(NozzleFlow.of(species, reactants)).forVacuumThrust(design, Injection.of(reactants), thrust);
+        return new ThrustChamber(NozzleFlow.of(species, reactants))
+                .forVacuumThrust(design, Injection.of(reactants), thrust);
     }
 
     private static JacketDesign tubes(

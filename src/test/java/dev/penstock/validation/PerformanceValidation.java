@@ -203,7 +203,8 @@ public final class PerformanceValidation {
                 ExpansionMode.SHIFTING,
                 efficiencies);
         ChamberPerformance chamber = new ThrustChamber(NozzleFlow.of(species, reactants))
-                .forVacuumThrust(design, Injection.of(reactants), 1e3 * engine.number("thrust_vac_kN") / engine.chambers());
+                .forVacuumThrust(
+                        design, Injection.of(reactants), 1e3 * engine.number("thrust_vac_kN") / engine.chambers());
         double seaLevel = chamber.profile().throat().pressure() > Constants.STANDARD_ATMOSPHERE
                 ? chamber.seaLevelSpecificImpulse()
                 : 0;

@@ -106,10 +106,10 @@ class NozzlesInFlightTest {
 
     private static double average(String kind) {
         return AscentAverage.specificImpulse(
-                        ENGINES.get(kind)::thrustAt,
-                        ENGINES.get(kind).massFlow(),
-                        AscentAverage.exponential(Constants.STANDARD_ATMOSPHERE, 40),
-                        150);
+                ENGINES.get(kind)::thrustAt,
+                ENGINES.get(kind).massFlow(),
+                AscentAverage.exponential(Constants.STANDARD_ATMOSPHERE, 40),
+                150);
     }
 
     /** In flight too; and the plug, which is ideal, is best. */

@@ -15,14 +15,11 @@ public final class SampleEngines {
             new LoadedPropellant(FLUIDS.propellant("oxygen"), 1250, 66.5, 3e5);
 
     /** Cooled kerosene at 840 kg/m³: density as in common practice, no source. */
-    public static final LoadedPropellant COLD_KEROSENE =
-            new LoadedPropellant(FLUIDS.propellant("rp-1"), 840, 266, 3e5);
+    public static final LoadedPropellant COLD_KEROSENE = new LoadedPropellant(FLUIDS.propellant("rp-1"), 840, 266, 3e5);
 
-    public static final LoadedPropellant OXYGEN =
-            new LoadedPropellant(FLUIDS.propellant("oxygen"), 1140, 90.2, 3e5);
+    public static final LoadedPropellant OXYGEN = new LoadedPropellant(FLUIDS.propellant("oxygen"), 1140, 90.2, 3e5);
 
-    public static final LoadedPropellant HYDROGEN =
-            new LoadedPropellant(FLUIDS.propellant("hydrogen"), 71, 20.3, 3e5);
+    public static final LoadedPropellant HYDROGEN = new LoadedPropellant(FLUIDS.propellant("hydrogen"), 71, 20.3, 3e5);
 
     private SampleEngines() {}
 

@@ -167,8 +167,7 @@ public final class Expansion {
         return station(state, areaRatio, transport.viscosity(t), transport.prandtl(t));
     }
 
-    private NozzleStation station(
-            WorkingState state, double areaRatio, double viscosity, double prandtl) {
+    private NozzleStation station(WorkingState state, double areaRatio, double viscosity, double prandtl) {
         double v = flow.velocity(state);
         return new NozzleStation(
                 Math.max(1, areaRatio),

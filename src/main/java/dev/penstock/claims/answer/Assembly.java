@@ -111,11 +111,7 @@ final class Assembly {
                     held.stream().filter(h -> h.claim() == claim).findFirst();
             Optional<Band> predicted = left.flatMap(Judge.LeftOutClaim::predicted);
             claims.add(new Judgement.Held(
-                    claim,
-                    Reasons.notation(claim),
-                    posterior,
-                    predicted,
-                    LeftOut.tension(claim, predicted)));
+                    claim, Reasons.notation(claim), posterior, predicted, LeftOut.tension(claim, predicted)));
         }
         return claims;
     }

@@ -92,11 +92,7 @@ public record Judgement(
      * @param tension how many standard deviations the claim lies above that (-)
      */
     public record Held(
-            Claim claim,
-            Notation notation,
-            Optional<Band> posterior,
-            Optional<Band> predicted,
-            double tension) {}
+            Claim claim, Notation notation, Optional<Band> posterior, Optional<Band> predicted, double tension) {}
 
     /**
      * A number before and after the claims.

@@ -8,7 +8,8 @@ public enum JacketLimit implements LimitKind {
     /** Wall on the gas side. */
     WALL_TEMPERATURE(Terms.shown("peak_wall_temperature_K").boundBy("limits.wall_temperature")),
     /** Wall on the coolant side. */
-    COOLANT_WALL_TEMPERATURE(alongJacket("largest wall temperature on the coolant side", "limits.coolant_wall_temperature")),
+    COOLANT_WALL_TEMPERATURE(
+            alongJacket("largest wall temperature on the coolant side", "limits.coolant_wall_temperature")),
     /** Coolant that begins to decompose. */
     COOLANT_TEMPERATURE(alongJacket("largest bulk temperature along the jacket")),
     /** Coolant beyond its property model. */
@@ -16,7 +17,8 @@ public enum JacketLimit implements LimitKind {
     /** Surface of a coating. */
     COATING_TEMPERATURE(alongJacket("largest temperature of the coated surface", "coating.highest_temperature")),
     /** Pressure drop of the coolant. */
-    PRESSURE_DROP(Terms.shown("coolant_pressure_drop_Pa").boundBy("limits.pressure_drop_fraction", "engine.chamber_pressure")),
+    PRESSURE_DROP(Terms.shown("coolant_pressure_drop_Pa")
+            .boundBy("limits.pressure_drop_fraction", "engine.chamber_pressure")),
     /** Speed of the coolant. */
     COOLANT_MACH(alongJacket("largest v/a along the jacket")),
     /** Room to boiling. */

@@ -34,12 +34,7 @@ public record FeasibilityMap(String title, List<Double> chamberPressures, List<D
      * @param binding name of the limit with the smallest margin, or why there is no jacket
      * @param margin its relative margin (-); −1 where there is no jacket
      */
-    public record Point(
-            double chamberPressure,
-            double thrust,
-            boolean feasible,
-            String binding,
-            double margin) {
+    public record Point(double chamberPressure, double thrust, boolean feasible, String binding, double margin) {
 
         public Point {
             Require.positive("feasibility map", "chamber pressure (Pa)", chamberPressure);

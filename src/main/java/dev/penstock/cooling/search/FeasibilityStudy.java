@@ -100,12 +100,7 @@ public final class FeasibilityStudy {
         try {
             JacketResult result = solver.solve(question(subject, pressure, thrust));
             LimitCheck binding = result.bindingLimit().orElseThrow();
-            return new FeasibilityMap.Point(
-                    pressure,
-                    thrust,
-                    result.feasible(),
-                    binding.name(),
-                    binding.margin());
+            return new FeasibilityMap.Point(pressure, thrust, result.feasible(), binding.name(), binding.margin());
         } catch (PenstockException e) {
             // no jacket at all is an answer of the map
             return new FeasibilityMap.Point(pressure, thrust, false, e.getMessage(), -1);

@@ -12,8 +12,7 @@ import java.util.Map;
  * @param changes values by dotted path that replaced or added to what the text says
  * @param inputs every input with its value, in the order of reading
  */
-public record ConceptDocument(
-        String file, String text, Map<String, String> changes, List<InputValue> inputs) {
+public record ConceptDocument(String file, String text, Map<String, String> changes, List<InputValue> inputs) {
 
     public ConceptDocument {
         changes = Map.copyOf(changes);

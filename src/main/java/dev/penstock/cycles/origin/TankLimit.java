@@ -8,7 +8,8 @@ import dev.penstock.provenance.Trail;
 /** Limits of a tank of a cycle without pumps. */
 public enum TankLimit implements LimitKind {
     /** Pressure in the tank. */
-    PRESSURE(Terms.shown("pressure_Pa").boundBy(ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()));
+    PRESSURE(Terms.shown("pressure_Pa")
+            .boundBy(ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()));
 
     private final Terms terms;
 

@@ -87,8 +87,7 @@ public final class LimitSearch {
     }
 
     /** Where a search ends: the last pressure that keeps the limits, and the first that does not. */
-    private record End(
-            PressureTrial last, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
+    private record End(PressureTrial last, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
 
     // ---- over the whole ladder
 

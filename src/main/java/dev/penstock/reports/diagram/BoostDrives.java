@@ -34,8 +34,7 @@ final class BoostDrives {
     private static void geared(Side side, DrawnEngine drawn) {
         PartKey boost = PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST));
         drawn.shafts.add(new FlowDiagram.Shaft(
-                List.of(boost.id()),
-                List.of(PartKey.pump(PumpKey.main(side)).id())));
+                List.of(boost.id()), List.of(PartKey.pump(PumpKey.main(side)).id())));
         drawn.note(boost, Notation.POWER.write(drawn.part(boost).workIn()) + " by a gear");
     }
 
@@ -43,8 +42,7 @@ final class BoostDrives {
     private static void onGas(Side side, DrawnEngine drawn) {
         PartKey turbine = PartKey.boostTurbine(side);
         drawn.shafts.add(new FlowDiagram.Shaft(
-                List.of(PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST)).id()),
-                List.of(turbine.id())));
+                List.of(PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST)).id()), List.of(turbine.id())));
     }
 
     private static void onLiquid(Side side, PumpSizing main, DrawnEngine drawn) {

@@ -74,7 +74,8 @@ public final class DrawnEngine {
         Machines machines = balance.machines();
         List<FlowDiagram.Shaft> shafts = new ArrayList<>();
         machines.shafts()
-                .forEach((key, shaft) -> shafts.add(new FlowDiagram.Shaft(ids(machines.driven(shaft)), ids(driving(machines, key, shaft)))));
+                .forEach((key, shaft) -> shafts.add(
+                        new FlowDiagram.Shaft(ids(machines.driven(shaft)), ids(driving(machines, key, shaft)))));
         return shafts;
     }
 

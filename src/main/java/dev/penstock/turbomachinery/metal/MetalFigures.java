@@ -39,11 +39,19 @@ public final class MetalFigures {
             .by(PARTIAL, own("pressure_Pa"))
             .optional("oxygen_threshold_Pa", "burning threshold", Notation.PRESSURE, part -> threshold(part))
             .from((part, at) -> Origin.given("published test", part.source()))
-            .optional(MetalLimit.OXYGEN_OVER_THRESHOLD.key(), "oxygen over threshold", significant("", 3), MetalCheck::overThreshold)
+            .optional(
+                    MetalLimit.OXYGEN_OVER_THRESHOLD.key(),
+                    "oxygen over threshold",
+                    significant("", 3),
+                    MetalCheck::overThreshold)
             .by(PromotedCombustion.CARD, own("oxygen_pressure_Pa", "oxygen_threshold_Pa"))
             .optional("hydrogen_pressure_Pa", "hydrogen pressure", Notation.PRESSURE, MetalCheck::hydrogenPressure)
             .by(PARTIAL, own("pressure_Pa"))
-            .optional(MetalLimit.STRENGTH_IN_HYDROGEN.key(), "strength in hydrogen", significant("", 3), MetalCheck::strengthRatio)
+            .optional(
+                    MetalLimit.STRENGTH_IN_HYDROGEN.key(),
+                    "strength in hydrogen",
+                    significant("", 3),
+                    MetalCheck::strengthRatio)
             .by(HydrogenEmbrittlement.CARD, own("hydrogen_pressure_Pa"))
             .word("verdict", "verdict", MetalCheck::verdict)
             .word("usual", "what is usual", MetalCheck::note)

@@ -12,7 +12,8 @@ public enum ShaftLimit implements LimitKind {
     /** Distance to the first critical speed. */
     CRITICAL_SPEED_DISTANCE(Terms.made("|ω/ω_critical − 1|", "speed_rad_s", "diameter_m", "mass_kg")),
     /** Speed of the teeth of the gearbox. */
-    GEAR_SPEED(Terms.made("u = ω d_pitch/2, the pinion's", "speed_rad_s", "diameter_m").boundBy("gear_speed_limit"));
+    GEAR_SPEED(Terms.made("u = ω d_pitch/2, the pinion's", "speed_rad_s", "diameter_m")
+            .boundBy("gear_speed_limit"));
 
     private final Terms terms;
 

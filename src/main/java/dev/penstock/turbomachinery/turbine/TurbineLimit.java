@@ -8,9 +8,18 @@ public enum TurbineLimit implements LimitKind {
     /** Blade speed at the mean diameter. */
     PITCH_LINE_SPEED(Terms.shown("pitch_line_speed_m_s").boundBy("pitch_line_speed_limit")),
     /** Load on the blade roots. */
-    ANNULUS_SPEED(Terms.made("ω √(π d h), d mean diameter, h blade height of full admission", "speed_rad_s", "mean_diameter_m", "blade_height_m", "mass_flow_kg_s", "isentropic_drop_J_kg").with("nozzle_angle").boundBy("annulus_speed_limit")),
+    ANNULUS_SPEED(Terms.made(
+                    "ω √(π d h), d mean diameter, h blade height of full admission",
+                    "speed_rad_s",
+                    "mean_diameter_m",
+                    "blade_height_m",
+                    "mass_flow_kg_s",
+                    "isentropic_drop_J_kg")
+            .with("nozzle_angle")
+            .boundBy("annulus_speed_limit")),
     /** Temperature of the gas before it. */
-    INLET_TEMPERATURE(Terms.shown("inlet_temperature_K").boundBy("inlet_temperature_limit", "limits.turbine_temperature"));
+    INLET_TEMPERATURE(
+            Terms.shown("inlet_temperature_K").boundBy("inlet_temperature_limit", "limits.turbine_temperature"));
 
     private final Terms terms;
 

@@ -12,8 +12,7 @@ import dev.penstock.fluids.traits.TankTraits;
  * @param temperature loading temperature (K)
  * @param tankPressure absolute tank pressure (Pa)
  */
-public record LoadedPropellant(
-        Propellant propellant, double density, double temperature, double tankPressure) {
+public record LoadedPropellant(Propellant propellant, double density, double temperature, double tankPressure) {
 
     public LoadedPropellant {
         String id = propellant.id();

@@ -18,8 +18,7 @@ import java.util.List;
  * @param closingDryMass dry mass at which the payload is zero (kg); negative if not even a weightless stage closes
  * @param points the line
  */
-public record ClosingCurve(
-        String pair, double startMass, double closingDryMass, List<Point> points) {
+public record ClosingCurve(String pair, double startMass, double closingDryMass, List<Point> points) {
 
     /**
      * A point of the line.
@@ -65,10 +64,6 @@ public record ClosingCurve(
             double dry = heaviest * i / 40;
             points.add(new Point(dry, closing - dry));
         }
-        return new ClosingCurve(
-                engine.oxidizer().id() + " / " + engine.fuel().id(),
-                startMass,
-                closing,
-                points);
+        return new ClosingCurve(engine.oxidizer().id() + " / " + engine.fuel().id(), startMass, closing, points);
     }
 }

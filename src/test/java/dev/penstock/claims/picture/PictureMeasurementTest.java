@@ -38,7 +38,8 @@ class PictureMeasurementTest {
                 OptionalDouble.of(0),
                 Optional.of(p.throatLine()),
                 Optional.of(p.rim()),
-                Optional.of(p.lengthLine()), Facing.UNKNOWN);
+                Optional.of(p.lengthLine()),
+                Facing.UNKNOWN);
     }
 
     private static Map<String, Measured> measured(PictureMarks marks) {
@@ -84,7 +85,8 @@ class PictureMeasurementTest {
                     OptionalDouble.empty(),
                     exact.throat(),
                     exact.exit(),
-                    exact.length(), Facing.UNKNOWN);
+                    exact.length(),
+                    Facing.UNKNOWN);
             Map<String, Double> truth = Map.of(
                     "nozzle.exit_diameter",
                     1.2,
@@ -187,7 +189,8 @@ class PictureMeasurementTest {
                             shaken(rim.longest(), sigma, random),
                             rim.x() + sigma * random.nextGaussian(),
                             rim.y() + sigma * random.nextGaussian())),
-                    Optional.of(shaken(p.lengthLine(), sigma, random)), Facing.UNKNOWN);
+                    Optional.of(shaken(p.lengthLine(), sigma, random)),
+                    Facing.UNKNOWN);
             new PictureMeasurement(marks).values().forEach(m -> {
                 double pixels = m.value() * m.pixel();
                 held.merge(m.path(), Math.abs(m.value() - truth.get(m.path())) <= pixels ? 1 : 0, Integer::sum);
@@ -220,7 +223,8 @@ class PictureMeasurementTest {
                 OptionalDouble.of(0),
                 Optional.of(new Segment(0, 0, 100, 0)),
                 Optional.of(new Rim(new Segment(0, 500, 800, 500), 400, 500)),
-                Optional.empty(), Facing.UNKNOWN);
+                Optional.empty(),
+                Facing.UNKNOWN);
         Map<String, Measured> values = measured(marks);
         assertThat(values.get("nozzle.exit_diameter").half()).isCloseTo(0.05 * 1.6, within(1e-6));
         assertThat(values.get("nozzle.area_ratio").half()).isLessThan(1e-6);
@@ -250,7 +254,8 @@ class PictureMeasurementTest {
                         OptionalDouble.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.of(line), Facing.UNKNOWN)))
+                        Optional.of(line),
+                        Facing.UNKNOWN)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("mark the rim of the exit first");
         assertThatThrownBy(() -> new PictureMeasurement(new PictureMarks(
@@ -264,7 +269,8 @@ class PictureMeasurementTest {
                         OptionalDouble.empty(),
                         Optional.empty(),
                         Optional.of(new Rim(line, 50, 49.5)),
-                        Optional.empty(), Facing.UNKNOWN)))
+                        Optional.empty(),
+                        Facing.UNKNOWN)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("so near to the camera");
     }

@@ -94,7 +94,8 @@ class OffDesignTest {
                 design,
                 List.of(
                         OperatingCommand.throttle(1),
-                        new OperatingCommand(1, OptionalDouble.empty(), OptionalDouble.of(0.27e6), OptionalDouble.of(0.27e6)),
+                        new OperatingCommand(
+                                1, OptionalDouble.empty(), OptionalDouble.of(0.27e6), OptionalDouble.of(0.27e6)),
                         OperatingCommand.throttle(0.8)));
         OperatingPoint full = outcomes.get(0).point().orElseThrow();
         OperatingPoint starved = outcomes.get(1).point().orElseThrow();

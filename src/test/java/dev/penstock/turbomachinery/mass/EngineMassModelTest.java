@@ -260,11 +260,7 @@ class EngineMassModelTest {
     private static EngineMass pressureFed(double pressure, double thrust, ExtensionDesign wall, EngineParts.Line line) {
         Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         ChamberDesign design = new ChamberDesign(
-                pressure,
-                Designs.combustor(2.5, 1.2),
-                Designs.bell(40),
-                ExpansionMode.SHIFTING,
-                Efficiencies.IDEAL);
+                pressure, Designs.combustor(2.5, 1.2), Designs.bell(40), ExpansionMode.SHIFTING, Efficiencies.IDEAL);
         ChamberPerformance chamber =
                 new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, Injection.of(mixture), thrust);
         return new EngineMassModel()
