@@ -26,11 +26,6 @@ public abstract sealed class PenstockException extends RuntimeException
         this.subject = subject;
     }
 
-    PenstockException(String message, Throwable cause) {
-        super(message, cause);
-        this.subject = FailureSubject.MODEL;
-    }
-
     /** @return what could not be solved */
     public FailureSubject subject() {
         return subject;

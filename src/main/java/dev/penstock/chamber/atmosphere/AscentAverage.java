@@ -9,7 +9,8 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Specific impulse averaged over an ascent at constant mass flow.
  * <pre>Ī = ∫ F(p_a(t)) dt / (g₀ ṁ T)</pre>
- * The pressure along the way is given as a function of time, for example falling exponentially, p = p₀ exp(−t/τ). Definition, exact; the integral by Simpson's rule.
+ * The pressure along the way is given as a function of time, for example falling exponentially, p = p₀ exp(−t/τ).
+ * Definition, exact; the integral by Simpson's rule.
  */
 public final class AscentAverage {
 

@@ -60,15 +60,4 @@ public record TruncatedIdeal(List<ContourPoint> points, double efficiency, doubl
         ContourPoint b = points.get(n - 1);
         return Math.atan((b.radius() - a.radius()) / (b.x() - a.x()));
     }
-
-    /** Largest wall angle (rad). */
-    double inflectionAngle() {
-        double largest = 0;
-        for (int i = 1; i < points.size(); i++) {
-            ContourPoint a = points.get(i - 1);
-            ContourPoint b = points.get(i);
-            largest = Math.max(largest, Math.atan((b.radius() - a.radius()) / (b.x() - a.x())));
-        }
-        return largest;
-    }
 }

@@ -141,18 +141,10 @@ public final class ThermoTable {
     }
 
     /**
-     * @param j a species, where gases take up room
-     * @return p B/(R T), by which its chemical potential over R T exceeds that of an ideal gas (-)
-     */
-    public double crowding(int j) {
-        return evaluatedPressure / evaluatedAt * (covolume[j] - attraction[j] / evaluatedAt);
-    }
-
-    /**
-     * {@link #crowding} and {@link #crowdingHeat} of the first species, where gases take up room.
+     * By how much the first species exceed ideal gases, where gases take up room.
      *
-     * @param phi receives p B/(R T) (-)
-     * @param psi receives p (B − T dB/dT)/(R T) (-)
+     * @param phi receives p B/(R T), that of the chemical potential over R T (-)
+     * @param psi receives p (B − T dB/dT)/(R T), {@link #crowdingHeat} (-)
      * @param gases number of species
      */
     public void crowding(double[] phi, double[] psi, int gases) {
