@@ -55,10 +55,10 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
             of("engine\\.(isp_sea_level_s|thrust_sea_level_N)", "sea-level impulse", 0.040, 8),
             of("(figures|pumps\\.fuel-.*)\\.discharge_pressure_Pa", "fuel discharge", 0.14, 4),
             of("pumps\\.oxidizer-.*\\.discharge_pressure_Pa", "oxidizer discharge", 0.058, 3),
-            of("(pumps|turbines|shafts)\\..*\\.speed_rad_s", "shaft speed", 0.242, 11),
-            of("figures\\.pump_power_W|(turbines|pumps)\\..*\\.power_W", "turbine power", 0.152, 6),
+            of("(pumps|turbines|shafts)\\..*\\.speed_rad_s", "shaft speed", 0.228, 11),
+            of("figures\\.pump_power_W|(turbines|pumps)\\..*\\.power_W", "turbine power", 0.159, 6),
             of("turbines\\..*\\.mass_flow_kg_s", "generator or preburner flow", 0.126, 2),
-            of("engine\\.(mass_kg|thrust_to_weight)", "dry mass", 0.173, 16));
+            of("engine\\.(mass_kg|thrust_to_weight)", "dry mass", 0.147, 16));
 
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
