@@ -324,13 +324,14 @@ final class TurbomachineryPage {
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
             - RD-170, fuel pump discharge: under the film and with the walls of its level its jacket takes little; what the built one
               takes is not published.
-            - LE-5A, oxidizer pump, RD-0124 and Redstone A-7, speeds: the built shafts run slower than their limits
-              allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`. Redstone is of the early 1950s.
+            - LE-5A, oxidizer pump, and RD-0124, speeds: the built shafts run slower than their limits
+              allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`.
+            - Redstone A-7, speed: put without inducers, suction limits it at the tank pressure of its class; its own is not published.
             - Viking 4B, speed: the suction of its oxidizer pump at the tank pressure of its class; its own may be higher.
 
             Near misses that share a reason:
 
-            - Viking, turbine power: without a jacket, and with as large an orifice as the others here.
+            - Viking, turbine power: without a jacket, with as large an orifice as the others here, and with water that its turbine gas takes along.
             - LE-7, fuel pump speed: the turbine's annulus at the middle of the published limits (3·10¹⁰ in²·rpm²) holds the shaft
               back; the built turbine has more of it.
             - RL10A-3-3A, turbine power: three reaction stages are more efficient than the built turbine.
