@@ -4,6 +4,7 @@ import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.numerics.BoundedSystemSolver;
+import dev.penstock.numerics.LimitedDescent;
 import dev.penstock.numerics.Minimizer;
 import dev.penstock.vehicle.ascent.Arrival;
 import dev.penstock.vehicle.ascent.AscentMission;
@@ -91,8 +92,21 @@ final class FlownSearch {
         this.insertionFree = ascent().insertionFree() && mission.target().highestLevel() - this.lowestInsertion > 1e3;
     }
 
-    /** A choice, what it costs, and whether it reaches the orbit. */
-    record Found(FlownDesign design, double cost, boolean flies) {}
+    /**
+     * A choice.
+     *
+     * @param design the choice, with the delta-v that its flight takes
+     * @param cost what it costs (-)
+     * @param flies whether it reaches the orbit
+     * @param sized ideal delta-v at which it was flown (m/s)
+     * @param parts what the cost is made of, where it flies
+     */
+    record Found(FlownDesign design, double cost, boolean flies, double sized, double[] parts) {
+
+        Found(FlownDesign design, double cost, boolean flies) {
+            this(design, cost, flies, design == null ? 0 : design.deltaV(), new double[0]);
+        }
+    }
 
     AscentPlan ascent() {
         return asked.ascent().orElseThrow();
@@ -159,13 +173,8 @@ final class FlownSearch {
         VehiclePlan corrected = flown.plan(plan);
         try {
             VehicleSizing answer = sizer.size(corrected, source);
-            return new Found(
-                    flown,
-                    scale(badness(answer))
-                            + RULE * missing(answer)
-                            + LIMIT * beyond(arrival.get(), mission)
-                            + Math.abs(deficit - bounded) / 1e3,
-                    true);
+            double[] parts = parts(answer, arrival.get(), mission, Math.abs(deficit - bounded) / 1e3);
+            return new Found(flown, sum(parts), true, design.deltaV(), parts);
         } catch (LimitReached | OutsideValidity open) {
             return new Found(flown, FAILS + scale(badness(corrected)), false);
         }
@@ -232,11 +241,25 @@ final class FlownSearch {
         }
     }
 
-    /** By how much limits of the flight are missed (-), squared so that the search sees no edge. */
-    private static double beyond(Arrival arrival, AscentMission mission) {
-        return Excess.beyond(arrival.stagingPressure(), mission.stagingPressureLimit())
-                + arrival.overload()
-                + Excess.beyond(arrival.heating(), mission.heatingLimit());
+    /** What a cost is made of: what is to be small, by how much limits of the flight are missed (-), then the rules of the stages. */
+    private double[] parts(VehicleSizing answer, Arrival arrival, AscentMission mission, double open) {
+        double[] parts = new double[3 + answer.stages().size()];
+        parts[0] = scale(badness(answer)) + open + LIMIT * arrival.overload();
+        parts[1] = Excess.over(arrival.stagingPressure(), mission.stagingPressureLimit());
+        parts[2] = Excess.over(arrival.heating(), mission.heatingLimit());
+        for (int i = 0; i < answer.stages().size(); i++) {
+            parts[3 + i] = missing(answer, i) + RULE_MARGIN;
+        }
+        return parts;
+    }
+
+    /** Cost of its parts: limits and rules squared, so that the search sees no edge. */
+    private static double sum(double[] parts) {
+        double sum = parts[0];
+        for (int i = 1; i < parts.length; i++) {
+            sum += (i < 3 ? LIMIT : RULE) * Excess.squared(parts[i]);
+        }
+        return sum;
     }
 
     /** Keeps costs of vehicles that fly below the one at which they count as failing. */
@@ -269,24 +292,19 @@ final class FlownSearch {
                         .orElse(0.0);
     }
 
-    /** Thrust over weight by which the rules of the plan are missed, squared, all stages together. */
-    private double missing(VehicleSizing sizing) {
-        double sum = 0;
-        for (int i = 0; i < sizing.stages().size(); i++) {
-            StagePlan rule = asked.stages().get(i);
-            StageSizing stage = sizing.stages().get(i);
-            double pressure = rule.ignitionPressure();
-            double beside = stage.boosters().map(b -> b.thrustAt(pressure)).orElse(0.0);
-            double missing = rule.engines()
-                    .missing(
-                            stage.startMass(),
-                            stage.engine().thrustAt(pressure),
-                            beside,
-                            stage.engines(),
-                            i == 0 ? LEAST_LIFTOFF : 0);
-            sum += Excess.squared(missing + RULE_MARGIN);
-        }
-        return sum;
+    /** Thrust over weight by which the rule of a stage is missed (-); zero or less where it is met. */
+    private double missing(VehicleSizing sizing, int i) {
+        StagePlan rule = asked.stages().get(i);
+        StageSizing stage = sizing.stages().get(i);
+        double pressure = rule.ignitionPressure();
+        double beside = stage.boosters().map(b -> b.thrustAt(pressure)).orElse(0.0);
+        return rule.engines()
+                .missing(
+                        stage.startMass(),
+                        stage.engine().thrustAt(pressure),
+                        beside,
+                        stage.engines(),
+                        i == 0 ? LEAST_LIFTOFF : 0);
     }
 
     /** The best steering of a row of tilts for a choice that has none yet; its cost tells whether it flies. */
@@ -382,24 +400,7 @@ final class FlownSearch {
         List<Double> low = new ArrayList<>();
         List<Double> high = new ArrayList<>();
         FlownDesign design = start.design();
-        variable(
-                at,
-                low,
-                high,
-                Math.log(design.steering().tilt()),
-                Math.log(Steering.LEAST_TILT),
-                Math.log(Steering.MOST_TILT));
-        variable(at, low, high, design.steering().freeAbove(), Steering.LEAST_FREE_ABOVE, Steering.MOST_FREE_ABOVE);
-        if (withInsertion) {
-            variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());
-        }
-        if (withShares) {
-            double left = 1;
-            for (int i = 0; i < design.shares().size() - 1; i++) {
-                variable(at, low, high, design.shares().get(i) / left, LEAST_SHARE, 1 - LEAST_SHARE);
-                left -= design.shares().get(i);
-            }
-        }
+        variables(design, at, low, high, withShares, withInsertion);
         design.aim().ifPresent(optimizer::aimFrom);
         Found[] best = {cost(design)};
         Minimizer.within(
@@ -418,6 +419,45 @@ final class FlownSearch {
                 last,
                 flights);
         return best[0];
+    }
+
+    private void variables(
+            FlownDesign design,
+            List<Double> at,
+            List<Double> low,
+            List<Double> high,
+            boolean withShares,
+            boolean withInsertion) {
+        variable(
+                at,
+                low,
+                high,
+                Math.log(design.steering().tilt()),
+                Math.log(Steering.LEAST_TILT),
+                Math.log(Steering.MOST_TILT));
+        variable(at, low, high, design.steering().freeAbove(), Steering.LEAST_FREE_ABOVE, Steering.MOST_FREE_ABOVE);
+        if (withInsertion) {
+            variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());
+        }
+        if (withShares) {
+            double left = 1;
+            for (int i = 0; i < design.shares().size() - 1; i++) {
+                variable(at, low, high, design.shares().get(i) / left, LEAST_SHARE, 1 - LEAST_SHARE);
+                left -= design.shares().get(i);
+            }
+        }
+    }
+
+    /** Ends a search over everything on models of what its cost is made of, from a choice that flies. */
+    Found finished(Found start, double first, int rounds, double least) {
+        List<Double> at = new ArrayList<>();
+        List<Double> low = new ArrayList<>();
+        List<Double> high = new ArrayList<>();
+        variables(start.design(), at, low, high, sharesFree, insertionFree);
+        start.design().aim().ifPresent(optimizer::aimFrom);
+        FlownFinish finish =
+                new FlownFinish(this::cost, (from, x) -> design(from, x, sharesFree, insertionFree), low, high, start);
+        return new LimitedDescent(FlownSearch::sum, rounds, least).from(finish, finish.unit(at), start, first);
     }
 
     private static void variable(

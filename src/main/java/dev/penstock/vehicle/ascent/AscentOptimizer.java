@@ -107,9 +107,18 @@ public final class AscentOptimizer {
      * @throws NotConverged if it misses the orbit
      */
     public AscentResult estimate(AscentVehicle vehicle, AscentMission target, Steering steering) {
-        prepare(vehicle, target, COARSE);
-        aim(flight.throughTheAir(steering.tilt(), steering.freeAbove()));
-        return recorded(vehicle, steering, COARSE, LONG_STEP);
+        Arrival.Aim from = new Arrival.Aim(pitchStart, pitchEnd);
+        try {
+            prepare(vehicle, target, COARSE);
+            aim(flight.throughTheAir(steering.tilt(), steering.freeAbove()));
+            return recorded(vehicle, steering, COARSE, LONG_STEP);
+        } catch (NotConverged rough) {
+            // near a flight that just misses its orbit the two angles are too sensitive for rough steps
+            aimFrom(from);
+            prepare(vehicle, target, FINE);
+            aim(flight.throughTheAir(steering.tilt(), steering.freeAbove()));
+            return recorded(vehicle, steering, FINE, LONG_STEP);
+        }
     }
 
     /**

@@ -11,10 +11,19 @@ public final class Excess {
     /**
      * @param value what must stay below the limit
      * @param limit the limit, in the same unit
+     * @return excess over what a search aims at, over that (-); below zero for none
+     */
+    public static double over(double value, double limit) {
+        return value / (AIM * limit) - 1;
+    }
+
+    /**
+     * @param value what must stay below the limit
+     * @param limit the limit, in the same unit
      * @return excess over what a search aims at, over that, squared (-); zero for none
      */
     public static double beyond(double value, double limit) {
-        return squared(value / (AIM * limit) - 1);
+        return squared(over(value, limit));
     }
 
     /**
