@@ -24,6 +24,7 @@ public final class LimitedDescent {
     private static final double NEAR_EDGE = 0.95;
     /** Places tried on the same models, nearer and nearer. */
     private static final int TRIES = 3;
+
     private static final int MODEL_VALUES = 600;
 
     /**

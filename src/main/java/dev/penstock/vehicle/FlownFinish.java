@@ -91,7 +91,8 @@ final class FlownFinish implements LimitedDescent.Values<FlownSearch.Found> {
     private double[] slopes(FlownSearch.Found at) {
         double[] each = new double[at.parts().length];
         FlownSearch.Found more = cost.apply(at.design().sizedFor(at.sized() + APART));
-        boolean alike = more.flies() && Math.abs(more.design().deltaV() - at.design().deltaV()) < ANOTHER * APART;
+        boolean alike =
+                more.flies() && Math.abs(more.design().deltaV() - at.design().deltaV()) < ANOTHER * APART;
         for (int i = 0; i < each.length && alike; i++) {
             each[i] = (more.parts()[i] - at.parts()[i]) / (more.sized() - at.sized());
         }

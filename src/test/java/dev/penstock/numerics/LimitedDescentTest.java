@@ -52,8 +52,8 @@ class LimitedDescentTest {
     @Test
     void keepsToTheBounds() {
         double[] start = {0.5, 0.995};
-        double[] end = new LimitedDescent(v -> v[0], 40, 1e-12)
-                .from(values(LimitedDescentTest::circle), start, start, 0.05);
+        double[] end =
+                new LimitedDescent(v -> v[0], 40, 1e-12).from(values(LimitedDescentTest::circle), start, start, 0.05);
         assertThat(end).containsExactly(new double[] {1, 1}, within(1e-9));
     }
 
