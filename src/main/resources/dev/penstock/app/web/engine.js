@@ -428,8 +428,6 @@ function flag(part, sentence, word) {
   const box = part.querySelector("rect");
   if (box && !part.querySelector("text.sign")) {
     const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
-    sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) + 6);
-    sign.setAttribute("y", Number(box.getAttribute("y")) + Number(box.getAttribute("height")) / 2 + 4);
     sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke");
     sign.textContent = word;
     sign.classList.add("sign");
@@ -438,20 +436,25 @@ function flag(part, sentence, word) {
   }
 }
 
-/** A sign that would leave the drawing on its right stands before its box, or above it. */
+/** A sign stands where it leaves the drawing nowhere and covers no other box: beside its own, or in a corner above or below it. */
 function keepInside(sign, box) {
-  const width = sign.ownerSVGElement?.viewBox.baseVal.width;
+  const drawing = sign.ownerSVGElement;
+  const width = drawing?.viewBox.baseVal.width;
   const own = sign.getBBox();
-  if (!width || own.x + own.width <= width - 4) {
+  if (!width) {
     return;
   }
-  const left = Number(box.getAttribute("x"));
-  if (left - own.width - 10 > 0) {
-    sign.setAttribute("x", left - own.width - 6);
-  } else {
-    sign.setAttribute("x", Math.max(4, width - own.width - 6));
-    sign.setAttribute("y", Number(box.getAttribute("y")) - 5);
-  }
+  const at = box.getBBox();
+  const others = [...drawing.querySelectorAll("rect")].filter((r) => r !== box).map((r) => r.getBBox()).filter((r) => r.width < width / 2);
+  const [before, behind] = [at.x - own.width - 6, at.x + at.width + 6];
+  const [over, under] = [at.y - 5, at.y + at.height + 13];
+  const half = at.x + at.width / 2;
+  const places = [[behind, at.y + at.height / 2 + 4], [before, at.y + at.height / 2 + 4], [half + 8, over], [half - 8 - own.width, over], [half + 8, under], [half - 8 - own.width, under]];
+  const inside = places.filter(([x]) => x > 4 && x + own.width < width - 4);
+  const free = ([x, y]) => others.every((r) => x + own.width < r.x || x > r.x + r.width || y < r.y || y - own.height > r.y + r.height);
+  const [x, y] = inside.find(free) || inside[0] || [Math.max(4, width - own.width - 6), over];
+  sign.setAttribute("x", x);
+  sign.setAttribute("y", y);
 }
 
 /** Stations are buttons, one of them in the order of keys. */
