@@ -14,6 +14,9 @@ import java.util.function.Function;
  */
 public final class RealFluidWorkingFluid implements WorkingFluid {
 
+    /** States found from a nearby one in whose time saturation is solved for (-): fitted to the time of slow engines. */
+    private static final long SATURATION = 6;
+
     private final Propellant propellant;
     private final Optional<KnownStates> known;
     private long asked;
@@ -39,9 +42,12 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
         return new RealFluidWorkingFluid(propellant, Optional.of(new KnownStates()));
     }
 
-    /** @return states asked for so far by enthalpy or entropy of a fluid that keeps them */
-    public long asked() {
-        return asked;
+    /**
+     * @return effort so far of a fluid that keeps its states, in states that were found from a nearby one; it depends on nothing but
+     *     what this fluid was asked
+     */
+    public long effort() {
+        return known.map(k -> asked + k.sought() + SATURATION * k.saturations()).orElse(0L);
     }
 
     @Override

@@ -33,17 +33,21 @@ public final class CoolantModels {
         return new CoolantModels(saturation, pseudoCritical);
     }
 
-    /**
-     * Notes a march through a jacket, complete or not.
-     *
-     * @param effort what it took, see {@link CoolantProperties#work()}
-     */
-    public void marched(long effort) {
+    /** Notes the begin of a march through a jacket. */
+    public void marching() {
         marches.incrementAndGet();
+    }
+
+    /**
+     * Notes what a march has taken since the last note.
+     *
+     * @param effort in bulk states from a table
+     */
+    public void worked(long effort) {
         work.addAndGet(effort);
     }
 
-    /** @return effort of the marches so far, see {@link CoolantProperties#work()} */
+    /** @return effort of the marches so far, in bulk states from a table */
     public long work() {
         return work.get();
     }

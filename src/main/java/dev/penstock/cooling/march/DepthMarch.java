@@ -36,8 +36,9 @@ final class DepthMarch extends JacketMarch {
             WallBalance wall,
             ChannelFlow flow,
             boolean curved,
+            Runnable afterCell,
             Target target) {
-        super(grid, channels, properties, wall, flow, curved);
+        super(grid, channels, properties, wall, flow, curved, afterCell);
         this.target = target;
     }
 

@@ -66,6 +66,7 @@ public class JacketMarch {
     final WallBalance wall;
     final ChannelFlow flow;
     final boolean curved;
+    private final Runnable afterCell;
 
     CellBalance.Steepness steepness = new CellBalance.Steepness();
 
@@ -75,13 +76,15 @@ public class JacketMarch {
             CoolantProperties properties,
             WallBalance wall,
             ChannelFlow flow,
-            boolean curved) {
+            boolean curved,
+            Runnable afterCell) {
         this.grid = grid;
         this.channels = channels;
         this.properties = properties;
         this.wall = wall;
         this.flow = flow;
         this.curved = curved;
+        this.afterCell = afterCell;
     }
 
     /**
@@ -117,6 +120,7 @@ public class JacketMarch {
     CellBalance solved(LegFlow leg, CoolantPoint before, int c, double ratio, double guess) {
         CellBalance cell = new CellBalance(this, leg, before, c, ratio);
         cell.solve(guess);
+        afterCell.run();
         return cell;
     }
 

@@ -13,6 +13,7 @@ import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.wall.WallMaterial;
+import dev.penstock.numerics.Cancellation;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,12 @@ import java.util.Optional;
 public final class JacketRun implements AutoCloseable {
 
     private static final double RELATIVE_THROAT = 1;
+
+    /** Time of a wall balance over that of a state from a table (-): measured. */
+    private static final long WALL_EFFORT = 7;
+
+    /** Effort behind which a march tells of it, and asks whether to go on: a cell that does not settle takes a thousand times its usual. */
+    private static final long MOST_UNTOLD = 2_000;
 
     public final JacketCase question;
     public final JacketGrid grid;
@@ -42,6 +49,7 @@ public final class JacketRun implements AutoCloseable {
     private final ChannelFlow flow = new ChannelFlow();
     private final WallBalance wall;
     private final CoolantModels models;
+    private long told;
 
     public JacketMarch.Outcome outcome;
     public int stoppedAt;
@@ -90,12 +98,12 @@ public final class JacketRun implements AutoCloseable {
 
     /** Marches every branch through the channels; the outcome tells whether the outlet means anything. */
     public void march(ChannelGrid channels) {
-        march(new JacketMarch(grid, channels, properties, wall, flow, curved()));
+        march(new JacketMarch(grid, channels, properties, wall, flow, curved(), this::afterCell));
     }
 
     /** Marches, and chooses the height of every channel on the way. */
     void deepen(ChannelGrid channels, DepthMarch.Target target) {
-        march(new DepthMarch(grid, channels, properties, wall, flow, curved(), target));
+        march(new DepthMarch(grid, channels, properties, wall, flow, curved(), this::afterCell, target));
     }
 
     private boolean curved() {
@@ -103,12 +111,30 @@ public final class JacketRun implements AutoCloseable {
     }
 
     private void march(JacketMarch march) {
-        long before = properties.work();
+        told = effort();
+        models.marching();
         try {
             marchBranches(march);
         } finally {
-            models.marched(properties.work() - before);
+            tell();
         }
+    }
+
+    private void afterCell() {
+        if (effort() - told > MOST_UNTOLD) {
+            tell();
+            Cancellation.check();
+        }
+    }
+
+    private void tell() {
+        long now = effort();
+        models.worked(now - told);
+        told = now;
+    }
+
+    private long effort() {
+        return properties.work() + WALL_EFFORT * wall.evaluations;
     }
 
     private void marchBranches(JacketMarch march) {

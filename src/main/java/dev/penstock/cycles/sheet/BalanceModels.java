@@ -117,9 +117,11 @@ public final class BalanceModels {
         return heated.computeIfAbsent(propellant, RealFluidWorkingFluid::keepingStates);
     }
 
-    /** @return states of such propellants asked for so far */
-    public long heatedStates() {
-        return heated.values().stream().mapToLong(RealFluidWorkingFluid::asked).sum();
+    /** @return effort of such propellants so far, in states */
+    public long heatedEffort() {
+        return heated.values().stream()
+                .mapToLong(RealFluidWorkingFluid::effort)
+                .sum();
     }
 
     /** Absolute enthalpy of a fluid as stored, at a pressure (J/kg). */

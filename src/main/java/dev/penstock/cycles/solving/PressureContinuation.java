@@ -12,10 +12,10 @@ import dev.penstock.errors.PenstockException;
 public final class PressureContinuation {
 
     /** Work at which a search ends, in the middle of an attempt if need be (about microseconds, see {@link SolvingWork}). */
-    private static final long MOST_WORK = 1_100_000;
+    private static final long MOST_WORK = 700_000;
 
     /** Work after which no further attempt begins where many engines are asked for and one that is not found does not matter. */
-    private static final long BRIEF_WORK = 140_000;
+    private static final long BRIEF_WORK = 90_000;
 
     private final Balancer balancer;
 

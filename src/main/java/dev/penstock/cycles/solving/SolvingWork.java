@@ -10,16 +10,17 @@ import java.util.function.Supplier;
  * depends neither on the machine nor on what else runs there. An attempt is ended inside, at the next question of a solver whether to
  * go on ({@link Cancellation}), once the bound is reached. Not thread-safe.
  * <pre>
- * work = 500 evaluations + 1.0 states of coolants in marches + 40 states of heated propellants in turbines + 120 equilibria
+ * work = 400 evaluations + 0.35 states of coolants in marches + 15 states of heated propellants in turbines + 60 equilibria
  * </pre>
- * The weights are about microseconds of one processor of 2026, fitted to the processor time of the slowest random engines.
+ * A dear state counts as several. The weights are about microseconds of one processor of 2026, fitted to the processor time of slow
+ * random engines of every kind.
  */
 final class SolvingWork {
 
-    static final long EVALUATION = 500;
-    private static final double COOLANT_STATE = 1.0;
-    private static final long HEATED_STATE = 40;
-    private static final long EQUILIBRIUM = 120;
+    static final long EVALUATION = 400;
+    private static final double COOLANT_STATE = 0.35;
+    private static final long HEATED_STATE = 15;
+    private static final long EQUILIBRIUM = 60;
 
     private final long most;
     private long spent;
@@ -55,7 +56,7 @@ final class SolvingWork {
 
     private static long of(BalanceModels models) {
         return EVALUATION * models.evaluations()
-                + HEATED_STATE * models.heatedStates()
+                + HEATED_STATE * models.heatedEffort()
                 + (long) (COOLANT_STATE * models.jackets().work())
                 + EQUILIBRIUM * models.equilibria();
     }

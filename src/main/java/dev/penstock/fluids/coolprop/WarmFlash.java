@@ -71,6 +71,38 @@ final class WarmFlash {
     }
 
     /**
+     * Moves the handle from the single-phase state at which it stands to a pressure and a temperature above the critical one, where
+     * pressure rises with density throughout: Newton's method in density alone.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param temperature wanted temperature (K)
+     * @return whether the handle is at the wanted state; otherwise it is anywhere
+     */
+    boolean moveToTemperature(double pressure, double temperature) {
+        try {
+            double rho = handle.output(DENSITY);
+            double warmer = temperature - handle.output(TEMPERATURE);
+            double missing = pressure - handle.output(PRESSURE) - handle.output(PRESSURE_BY_TEMPERATURE) * warmer;
+            for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
+                double move = missing / handle.output(PRESSURE_BY_DENSITY);
+                if (!(Math.abs(move) < LARGEST_DENSITY_STEP * rho)) {
+                    return false;
+                }
+                rho += move;
+                handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, temperature);
+                evaluations++;
+                missing = pressure - handle.output(PRESSURE);
+                if (Math.abs(missing) < CONVERGED * pressure) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (PropertyFailure e) {
+            return false;
+        }
+    }
+
+    /**
      * As {@link #arrive(double, CoolPropOutput, double)}, from the nearest anchor.
      *
      * @param anchors anchors of the fluid

@@ -14,7 +14,7 @@ final class CorrelationCursor implements FluidCursor {
     private static final double TOLERANCE = 1e-11;
 
     /** States from a table in whose time the relations are solved once (-): measured. */
-    private static final long EFFORT = 5;
+    private static final long EFFORT = 8;
 
     private final CorrelationFluid fluid;
     private final TaitLiquid liquid;

@@ -37,6 +37,9 @@ public final class KnownStates {
     private int size;
     private boolean mixed;
     private int next;
+    private long sought;
+    private long saturations;
+    private double saturated = Double.NaN;
 
     /** @return how many are known */
     public int size() {
@@ -56,9 +59,29 @@ public final class KnownStates {
         return mixed;
     }
 
-    /** @param now whether a state that was found from none of these lies between the phases */
-    public void mixed(boolean now) {
-        mixed = now;
+    /**
+     * Notes a state that none of these led to.
+     *
+     * @param pressure its pressure (Pa)
+     * @param between whether it lies between the phases
+     */
+    public void sought(double pressure, boolean between) {
+        sought++;
+        mixed = between;
+        if (between && pressure != saturated) {
+            saturations++;
+            saturated = pressure;
+        }
+    }
+
+    /** @return states so far that none of these led to */
+    public long sought() {
+        return sought;
+    }
+
+    /** @return pressures so far at which such states lay between the phases, one after the other */
+    public long saturations() {
+        return saturations;
     }
 
     /** @param point a state that was found; takes the place of the oldest once there are {@value #MEMORY} */

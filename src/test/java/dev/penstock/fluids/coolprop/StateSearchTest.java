@@ -3,6 +3,7 @@ package dev.penstock.fluids.coolprop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.ExpansionState;
@@ -143,6 +144,27 @@ class StateSearchTest {
             FluidState dry = cursor.atPressureEnthalpy(pressure, wet + 2e5, known);
             assertThat(dry.phase()).isNotEqualTo(Phase.TWO_PHASE);
             assertThat(cursor.warmEvaluations()).isGreaterThan(once);
+            assertThat(known.sought()).isEqualTo(12);
+            assertThat(known.saturations()).isEqualTo(11);
+        }
+    }
+
+    /** Identity: by pressure and temperature too, a state found from the last one is that found from nothing, in two evaluations. */
+    @Test
+    void aHotStateIsFoundFromTheLastOne() {
+        Fluid propane = way.fluids().propellant("propane").fluid();
+        double hot = 0.9995 * propane.range().maximumTemperature();
+        try (CoolPropCursor cursor = (CoolPropCursor) propane.cursor()) {
+            cursor.setPressureTemperature(3e6, hot);
+            int steps = 20;
+            for (int i = 1; i <= steps; i++) {
+                double pressure = 3e6 * (1 - 0.01 * i);
+                cursor.setPressureTemperature(pressure, hot - i);
+                FluidState alone = propane.atPressureTemperature(pressure, hot - i);
+                assertThat(cursor.density()).isCloseTo(alone.density(), withinPercentage(1e-8));
+                assertThat(cursor.enthalpy()).isCloseTo(alone.enthalpy(), withinPercentage(1e-8));
+            }
+            assertThat(cursor.warmEvaluations()).isBetween(steps, 3 * steps);
         }
     }
 
