@@ -74,6 +74,7 @@ class StoppedBalanceTest {
         EngineBalance heron = Concepts.balance("heron.toml");
         Concept gannet = Concepts.read("gannet.toml");
         Concept refused = WideConcepts.draw(11, 7).concept();
+        Verdict.on(WideConcepts.draw(11, 7)); // what is made once is made
         return Stream.of(
                 Arguments.of("a balance that is refused", question(s -> s.balance(refused))),
                 Arguments.of("limit", question(s -> s.limit(gannet))),
