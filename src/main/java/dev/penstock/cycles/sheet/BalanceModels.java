@@ -119,9 +119,7 @@ public final class BalanceModels {
 
     /** @return effort of such propellants so far, in states */
     public long heatedEffort() {
-        return heated.values().stream()
-                .mapToLong(RealFluidWorkingFluid::effort)
-                .sum();
+        return heated.values().stream().mapToLong(RealFluidWorkingFluid::effort).sum();
     }
 
     /** Absolute enthalpy of a fluid as stored, at a pressure (J/kg). */
