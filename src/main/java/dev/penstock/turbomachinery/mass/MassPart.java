@@ -24,7 +24,7 @@ public enum MassPart {
     GIMBAL(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
     DUCT(DuctMass.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
     FRAME(ThrustFrame.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
-    REST(EngineMassModel.CARD, new Spread(0.5, 1, 2), "docs/validation/ratings.md"),
+    REST(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), "docs/validation/ratings.md"),
     /** What all parts of an engine miss together: the discrepancy of the sum, by the residuals of built engines (decision 0163). */
     ENGINE(EngineMassModel.CARD, new Spread(1 / 1.4, 1, 1.4), "docs/validation/bands.md"),
     /** Its scatter comes with the specific powers of motor, inverter and battery. */
