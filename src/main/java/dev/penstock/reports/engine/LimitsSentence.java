@@ -1,8 +1,6 @@
 package dev.penstock.reports.engine;
 
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.errors.Warning;
-import java.util.List;
 
 /** Whether a balanced engine keeps its limits, in the words that report and local page share. */
 public final class LimitsSentence {
@@ -14,11 +12,18 @@ public final class LimitsSentence {
      * @return how a sentence goes on that said to what the cycle closes, its full stop included
      */
     public static String of(EngineBalance balance) {
-        int limits = balance.limits().size();
-        int missed = missed(balance);
+        return of(
+                balance.limits().size(),
+                missed(balance),
+                (int) balance.warnings().stream().distinct().count(),
+                (int) balance.doubts().stream().distinct().count());
+    }
+
+    /** The same from numbers of limits, of those missed, of warnings, and of those by which a limit may be kept or missed. */
+    static String of(int limits, int missed, int warnings, int doubts) {
         return missed > 0
                 ? ", but misses " + missed + " of " + limits + " limits."
-                : " and keeps all " + limits + " limits" + doubt(balance) + ".";
+                : " and keeps all " + limits + " limits" + doubt(warnings, doubts) + ".";
     }
 
     /**
@@ -30,13 +35,11 @@ public final class LimitsSentence {
     }
 
     /** Nothing is within limits for sure where a model says that it is used outside its fit. */
-    private static String doubt(EngineBalance balance) {
-        List<Warning> all = balance.warnings().stream().distinct().toList();
-        int doubts = (int) balance.doubts().stream().distinct().count();
+    private static String doubt(int warnings, int doubts) {
         if (doubts == 0) {
             return "";
         }
         String some = doubts == 1 ? "a warning" : doubts + " warnings";
-        return "; " + (doubts < all.size() ? doubts + " of " + all.size() + " warnings" : some) + " may change that";
+        return "; " + (doubts < warnings ? doubts + " of " + warnings + " warnings" : some) + " may change that";
     }
 }
