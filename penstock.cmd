@@ -91,8 +91,12 @@ set "collector=-XX:+UseSerialGC"
 if not defined PENSTOCK_JAVA_OPTIONS goto java
 if not "%PENSTOCK_JAVA_OPTIONS:GC=%"=="%PENSTOCK_JAVA_OPTIONS%" set "collector="
 :java
+rem Short commands end before the second compiler pays; long ones need it, as in the script penstock.
+set "compilers=-XX:TieredStopAtLevel=1"
+if "%~1"=="answer" set "compilers=-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.3"
+for %%c in (sweep serve sample study sensitivity optimise frontier) do if "%~1"=="%%c" set "compilers=-XX:TieredStopAtLevel=4"
 rem Standard output belongs to the answer: what the virtual machine itself has to say goes to standard error, errors only.
-"%java%" -Xlog:disable -Xlog:all=error:stderr %collector% -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" %PENSTOCK_JAVA_OPTIONS% -jar "%jar%" %*
+"%java%" -Xlog:disable -Xlog:all=error:stderr %collector% %compilers% -Djava.awt.headless=true "-Dpenstock.home=%home%" %PENSTOCK_JAVA_OPTIONS% -jar "%jar%" %*
 exit /b %errorlevel%
 
 :choose

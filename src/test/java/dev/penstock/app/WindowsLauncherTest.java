@@ -167,7 +167,17 @@ class WindowsLauncherTest {
         launch("demo");
         assertThat(calls("java").get(calls("java").size() - 1))
                 .contains("|-Xmx1g|-XX:+UseParallelGC|")
-                .doesNotContain("UseSerialGC");
+                .doesNotContain("UseSerialGC")
+                .contains("|-XX:TieredStopAtLevel=1|");
+    }
+
+    @Test
+    void longCommandsHaveBothCompilers() throws Exception {
+        launch("study", "one.toml");
+        assertThat(calls("java").get(calls("java").size() - 1)).contains("|-XX:TieredStopAtLevel=4|");
+        launch("answer");
+        assertThat(calls("java").get(calls("java").size() - 1))
+                .contains("|-XX:TieredStopAtLevel=1|-XX:CompileThresholdScaling=0.3|");
     }
 
     @Test
