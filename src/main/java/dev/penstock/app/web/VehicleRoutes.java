@@ -52,8 +52,14 @@ final class VehicleRoutes implements AutoCloseable {
     /** What a sizing follows from: what is asked, and the text of each engine's file. */
     private record Known(Question question, Map<Path, String> engines) {}
 
-    /** What is asked. */
-    private record Question(Path place, String name, String text, Map<String, String> changes) {}
+    /** What is asked, and the unsaved changes of an engine that is open on another page. */
+    private record Question(
+            Path place,
+            String name,
+            String text,
+            Map<String, String> changes,
+            String engine,
+            Map<String, String> engineChanges) {}
 
     /** A sized vehicle with what it was made from, and its trail once somebody has asked for that. */
     private static final class Sized {
@@ -63,6 +69,7 @@ final class VehicleRoutes implements AutoCloseable {
         private final Map<String, EngineBalance> engines;
         private final Question question;
         private final VehiclePlan plan;
+        private final List<String> engineFiles;
         private Trail trail;
 
         Sized(
@@ -70,12 +77,14 @@ final class VehicleRoutes implements AutoCloseable {
                 Optional<FlownSizing> flown,
                 Map<String, EngineBalance> engines,
                 Question question,
-                VehiclePlan plan) {
+                VehiclePlan plan,
+                List<String> engineFiles) {
             this.sizing = sizing;
             this.flown = flown;
             this.engines = engines;
             this.question = question;
             this.plan = plan;
+            this.engineFiles = engineFiles;
         }
 
         VehicleSizing sizing() {
@@ -103,6 +112,7 @@ final class VehicleRoutes implements AutoCloseable {
                             sizing, flight(), flown.map(FlownSizing::warnings).orElse(sizing.warnings()))
                     .map();
             map.put("inputs", inputs(question, plan));
+            map.put("engines", engineFiles);
             return map;
         }
     }
@@ -147,7 +157,13 @@ final class VehicleRoutes implements AutoCloseable {
 
     private Question question(RequestBody body) {
         String name = body.text("file");
-        return new Question(workspace.place(name), name, workspace.text(body), body.changes("changes"));
+        return new Question(
+                workspace.place(name),
+                name,
+                workspace.text(body),
+                body.changes("changes"),
+                body.text("engine"),
+                body.changes("engine_changes"));
     }
 
     private VehiclePlan plan(Question question) {
@@ -172,13 +188,13 @@ final class VehicleRoutes implements AutoCloseable {
     private Sized sized(Context request, RequestBody body) {
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        Map<Path, String> texts = texts(plan);
+        Map<Path, String> texts = texts(plan, question);
         Known known = new Known(question, texts);
         return lately.get(known)
                 .orElseGet(() -> workers.ask(Asker.of(request, body), study -> {
                     Map<Path, EngineBalance> balances = balances(texts, study);
                     VehicleSizing sizing = VehicleRuns.size(plan, balances);
-                    Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan);
+                    Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan, names(balances));
                     lately.put(known, sized);
                     return sized;
                 }));
@@ -189,13 +205,20 @@ final class VehicleRoutes implements AutoCloseable {
         return body.text("flight").isEmpty() ? sized(request, body) : flights.result(body.text("flight"));
     }
 
-    /** Texts of the files of a vehicle's engines. */
-    private Map<Path, String> texts(VehiclePlan plan) {
+    /** Texts of the files of a vehicle's engines; that of the engine which is open elsewhere with its changes. */
+    private Map<Path, String> texts(VehiclePlan plan, Question question) {
         Map<Path, String> texts = new LinkedHashMap<>();
         for (Path file : plan.engineFiles()) {
-            texts.put(file, workspace.read(name(file)).text());
+            String saved = workspace.read(name(file)).text();
+            texts.put(
+                    file,
+                    name(file).equals(question.engine) ? TomlEdit.apply(saved, question.engineChanges) : saved);
         }
         return texts;
+    }
+
+    private List<String> names(Map<Path, ?> engines) {
+        return engines.keySet().stream().map(this::name).toList();
     }
 
     private String name(Path file) {
@@ -236,7 +259,7 @@ final class VehicleRoutes implements AutoCloseable {
         RequestBody body = RequestBody.of(request);
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        Map<Path, String> texts = texts(plan);
+        Map<Path, String> texts = texts(plan, question);
         Map<Path, EngineBalance> balances = workers.ask(Asker.of(request), study -> balances(texts, study));
         String id = flights.start(Jobs.HUNDREDTHS, job -> {
             FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
@@ -246,7 +269,7 @@ final class VehicleRoutes implements AutoCloseable {
                             throw new CancellationException();
                         }
                     });
-            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), question, plan);
+            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), question, plan, names(balances));
         });
         LocalServer.json(request, Map.of("id", id));
     }

@@ -253,25 +253,45 @@ export function choose(select, names) {
 }
 
 /** The changes that the address holds, so that a link shows what its sender saw. */
-export function addressed() {
-  const changes = {};
+export const addressed = () => headed("set.");
+
+/** What the address holds under names with this head. */
+function headed(head) {
+  const values = {};
   for (const [key, value] of new URLSearchParams(location.search)) {
-    if (key.startsWith("set.")) {
-      changes[key.slice(4)] = value;
+    if (key.startsWith(head)) {
+      values[key.slice(head.length)] = value;
     }
   }
-  return changes;
+  return values;
+}
+
+/** The engine that is open on other pages, with its unsaved changes: pages of vehicles and claims keep it, and hand it back. */
+export const openEngine = { file: new URLSearchParams(location.search).get("engine") || "", changes: headed("engine.set.") };
+
+/** Writes a file with its changes into a query, with names that begin alike. */
+function written(query, name, head, file, changes) {
+  if (file) {
+    query.set(name, file);
+  }
+  for (const [key, value] of Object.entries(changes)) {
+    query.set(head + key, value);
+  }
+  return query;
 }
 
 /**
- * Writes the open concept and its unsaved changes into the address and into the links to the other pages.
+ * Writes the open file and its unsaved changes into the address and into the links to the other pages, and the open engine with them.
  *
  * @param step whether the browser's way back leads to the address as it was
  */
 export function address(file, changes, step = false) {
-  const query = new URLSearchParams({ file });
-  for (const [key, value] of Object.entries(changes)) {
-    query.set("set." + key, value);
+  const home = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
+  const engine = home ? openEngine : { file, changes };
+  const beside = (query) => written(query, "engine", "engine.set.", engine.file, engine.changes);
+  const query = written(new URLSearchParams(), "file", "set.", file, changes);
+  if (home) {
+    beside(query);
   }
   const here = location.pathname + "?" + query;
   if (here !== location.pathname + location.search) {
@@ -279,9 +299,10 @@ export function address(file, changes, step = false) {
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
-    const own = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
-    const takes = own ? path === own || (path === "/studies" && own === "/vehicle") : !["/vehicle", "/claims"].includes(path);
-    link.href = takes ? path + "?" + query : path;
+    const ofEngines = !["/vehicle", "/claims"].includes(path);
+    const takes = home ? path === home || (path === "/studies" && home === "/vehicle") : ofEngines;
+    const other = ofEngines ? written(new URLSearchParams(), "file", "set.", engine.file, engine.changes) : beside(new URLSearchParams());
+    link.href = path + "?" + (takes ? query : other);
   }
 }
 

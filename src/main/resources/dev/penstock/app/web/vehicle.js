@@ -1,5 +1,5 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { addressed, asFileName, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
+import { addressed, asFileName, byId, calm, choose, complain, drawing, get, make, openEngine, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, figuresFirst, inputPanel, report, warnings, wayBack } from "./panel.js";
 import { asked, studies } from "./study.js";
@@ -9,7 +9,7 @@ import { opener } from "./why.js";
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
 const edit = editing(state, size, open);
-const question = edit.question;
+const question = (more = {}) => edit.question({ engine: openEngine.file, engine_changes: openEngine.changes, ...more });
 const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
 
@@ -68,7 +68,26 @@ function show(answer) {
   byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
   byId("notes").replaceChildren(make("ul", {}, ...answer.definitions.map((d) => make("li", {}, d))));
   panel.show(answer.inputs, state.changes);
+  engineNote(answer.engines);
   buttons();
+}
+
+/** Says which unsaved changes of an engine count here, and takes them out on request. */
+function engineNote(engines) {
+  const changes = Object.entries(openEngine.changes);
+  byId("engine").hidden = !changes.length;
+  if (changes.length) {
+    const name = openEngine.file.replace(/\.toml$/, "");
+    const said = changes.map(([key, value]) => key + " = " + (value || "left out")).join(", ");
+    const without = make("button", { type: "button" }, "Without them");
+    without.addEventListener("click", () => {
+      openEngine.changes = {};
+      size();
+    });
+    byId("engine").replaceChildren(...engines.includes(openEngine.file)
+      ? ["With the unsaved changes of " + name + ": " + said + ". Studies and saved files have the engine as it is saved. ", without]
+      : ["The unsaved changes of " + name + " (" + said + ") touch no engine of this vehicle."]);
+  }
 }
 
 const fileName = () => asFileName(state.shown ? state.shown.name : "vehicle");

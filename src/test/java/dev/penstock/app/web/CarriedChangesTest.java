@@ -14,6 +14,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.Select;
 
 /** What is changed on the page travels with its address, can be taken back and done again, and says at its field what is wrong. */
 class CarriedChangesTest extends BrowserTest {
@@ -31,6 +32,35 @@ class CarriedChangesTest extends BrowserTest {
         patience().until(b -> b.getCurrentUrl().contains("/jacket"));
         waitFor("Done.");
         assertThat(id("out").getText()).contains("engine.chamber_pressure = 85 bar");
+    }
+
+    @Test
+    void aVehicleIsSizedWithTheChangesOfItsEngineAndHandsThemBack() {
+        go("/vehicle?file=vehicles%2Fskerry.toml");
+        waitFor("Sized in");
+        String saved = firstFigure();
+        go("/" + CHANGED);
+        waitFor("Balanced in");
+        browser.findElement(By.linkText("Vehicle")).click();
+        patience().until(b -> b.getCurrentUrl().contains("/vehicle"));
+        waitFor("Sized in");
+        new Select(id("file")).selectByVisibleText("vehicles/skerry");
+        patience().until(b -> id("title").getText().equals("Skerry"));
+        waitFor("Sized in");
+        assertThat(id("engine").getText())
+                .startsWith("With the unsaved changes of heron: engine.chamber_pressure = 85 bar.");
+        assertThat(firstFigure()).doesNotStartWith(saved);
+        assertThat(browser.findElement(By.linkText("Engine")).getAttribute("href"))
+                .endsWith("/" + CHANGED);
+        press(id("engine").findElement(By.tagName("button")));
+        patience().until(b -> !id("engine").isDisplayed() && firstFigure().startsWith(saved));
+        assertThat(browser.findElement(By.linkText("Engine")).getAttribute("href"))
+                .endsWith("?file=heron.toml");
+    }
+
+    /** With what it was before behind it, where it has changed. */
+    private String firstFigure() {
+        return id("headline").findElement(By.tagName("dd")).getText();
     }
 
     @Test
