@@ -12,7 +12,7 @@ import dev.penstock.errors.PenstockException;
 public final class PressureContinuation {
 
     /** Work at which a search ends, in the middle of an attempt if need be (about microseconds, see {@link SolvingWork}). */
-    private static final long MOST_WORK = 1_000_000;
+    private static final long MOST_WORK = 800_000;
 
     /** Work after which no further attempt begins where many engines are asked for and one that is not found does not matter. */
     private static final long BRIEF_WORK = 90_000;
