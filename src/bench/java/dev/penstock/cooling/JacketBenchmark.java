@@ -1,7 +1,6 @@
 package dev.penstock.cooling;
 
 import dev.penstock.cooling.design.JacketCase;
-import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.WallLibrary;
 
@@ -44,7 +43,7 @@ public class JacketBenchmark {
         solver = new JacketSolver(walls);
         full = JacketSolver.onFullModels(walls);
         Cases.Engine engine = fuel.equals("methane") ? Cases.methane() : Cases.hydrogen();
-        open = engine.fuelCooled(1.8 * engine.chamberPressure(), JacketDesign.automatic().withCells(200));
+        open = engine.fuelCooled(1.8 * engine.chamberPressure(), Jackets.automatic().withCells(200));
         sized = solver.sized(open);
     }
 

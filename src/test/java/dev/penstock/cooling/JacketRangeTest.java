@@ -11,6 +11,7 @@ import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.errors.PenstockException;
 import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -42,7 +43,7 @@ class JacketRangeTest {
         double ratio = trial.fuel().equals("hydrogen") ? 5.5 : 2.6;
         Cases.Engine engine =
                 new Cases.Engine("oxygen", trial.fuel(), ratio, trial.chamberPressure(), 6, 3, 1.0, trial.thrust());
-        JacketDesign design = JacketDesign.automatic()
+        JacketDesign design = Jackets.automatic()
                 .withCells(40)
                 .withChannels(new ChannelLayout(
                         trial.kind(), java.util.OptionalDouble.empty(), List.of(), java.util.OptionalDouble.empty()));
@@ -65,7 +66,7 @@ class JacketRangeTest {
     void hardJacketsAreResults(
             String oxidizer, String fuel, double ratio, double pressure, double thrust, ChannelKind kind) {
         Cases.Engine engine = new Cases.Engine(oxidizer, fuel, ratio, pressure, 10, 3, 1.0, thrust);
-        JacketDesign design = JacketDesign.automatic()
+        JacketDesign design = Jackets.automatic()
                 .withCells(50)
                 .withChannels(new ChannelLayout(
                         kind, java.util.OptionalDouble.empty(), List.of(), java.util.OptionalDouble.empty()));

@@ -8,7 +8,6 @@ import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.Efficiencies;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cooling.design.JacketCase;
-import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.search.FeasibilityMap;
@@ -30,7 +29,7 @@ class JacketStudiesTest {
         JacketSolver full = JacketSolver.onFullModels(Cases.WALLS);
         for (Cases.Engine engine : List.of(Cases.methane(), Cases.hydrogen())) {
             JacketCase question = SOLVER.sized(engine.fuelCooled(
-                    1.8 * engine.chamberPressure(), JacketDesign.automatic().withCells(40)));
+                    1.8 * engine.chamberPressure(), Jackets.automatic().withCells(40)));
             JacketResult table = SOLVER.solve(question);
             JacketResult exact = full.solve(question);
             assertThat(table.heatLoad()).isCloseTo(exact.heatLoad(), within(1e-3 * exact.heatLoad()));
@@ -46,7 +45,7 @@ class JacketStudiesTest {
     @Test
     void wallBalancesTakeFewEvaluations() {
         JacketCase question = SOLVER.sized(
-                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(200)));
+                Cases.methane().fuelCooled(18e6, Jackets.automatic().withCells(200)));
         assertThat(SOLVER.solve(question).iterations()).isLessThan(200 * 6);
     }
 
@@ -54,7 +53,7 @@ class JacketStudiesTest {
     @Test
     void sizingTakesFewMarches() {
         JacketCase question =
-                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(200));
+                Cases.methane().fuelCooled(18e6, Jackets.automatic().withCells(200));
         int fine = SOLVER.solve(SOLVER.sized(question)).iterations();
         assertThat(SOLVER.solve(question).iterations() - fine).isLessThan(60 * 40 * 5);
     }
@@ -65,7 +64,7 @@ class JacketStudiesTest {
         List<Integer> seen = new ArrayList<>();
         JacketSearch.Outcome outcome = new JacketSearch(SOLVER)
                 .search(
-                        engine.fuelCooled(9e6, JacketDesign.automatic().withCells(40)),
+                        engine.fuelCooled(9e6, Jackets.automatic().withCells(40)),
                         44,
                         (done, all) -> seen.add(done));
         assertThat(outcome.feasible()).isTrue();
@@ -93,7 +92,7 @@ class JacketStudiesTest {
                         Designs.bell(15),
                         ExpansionMode.SHIFTING,
                         Efficiencies.MODELLED),
-                JacketDesign.automatic().withCells(30));
+                Jackets.automatic().withCells(30));
         FeasibilityMap map = study.map(subject, List.of(4e6, 24e6), List.of(100e3, 500e3), SearchProgress.SILENT);
         assertThat(map.points()).hasSize(4);
         for (int thrust = 0; thrust < 2; thrust++) {

@@ -13,11 +13,11 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
-import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.cooling.gas.AcceleratedPipe;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.gas.HotGasProfile;
@@ -128,7 +128,7 @@ final class CoolingCases {
         FluidState tank = hydrogen.storageState();
         double discharge = 1100 * PSI;
         double pumped = tank.enthalpy() + (discharge - tank.pressure()) / (tank.density() * 0.58);
-        JacketDesign design = JacketDesign.automatic()
+        JacketDesign design = Jackets.automatic()
                 .withCells(120)
                 .withWall(new WallDesign(
                         "stainless-347",
@@ -138,9 +138,8 @@ final class CoolingCases {
                         Optional.empty()))
                 .withChannels(
                         new ChannelLayout(ChannelKind.TUBE, OptionalDouble.empty(), List.of(), OptionalDouble.empty()))
-                .withRoute(new CoolantRoute(
-                        CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5))
-                .withLimits(new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 1.669e6 / pressure, 10))
+                .withRoute(new CoolantRoute(CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.empty(), OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5))
+                .withLimits(Jackets.limits(1.669e6 / pressure, 10))
                 .withGasSide(gasSide);
         JacketResult result = solver.solve(
                 new JacketCase(HotGasProfiles.of(chamber, hydrogen), hydrogen, discharge, pumped, 2.744, design, 1));
@@ -254,7 +253,7 @@ final class CoolingCases {
     }
 
     JacketResult jacket(HotGasProfile gas) {
-        return watered(gas, "copper", 15e6, 60, 100, GasSideDesign.standard());
+        return watered(gas, "copper", 15e6, 60, 100, Jackets.gasSide());
     }
 
     /** The kerosene calorimeter as a jacket. */
@@ -271,14 +270,14 @@ final class CoolingCases {
             HotGasProfile gas, String material, double pressure, double flow, double count, GasSideDesign gasSide) {
         Propellant water = fluids.propellant("water");
         FluidState inlet = water.fluid().atPressureTemperature(pressure, 288.7);
-        JacketDesign design = JacketDesign.automatic()
+        JacketDesign design = Jackets.automatic()
                 .withCells(120)
                 .withWall(new WallDesign(
                         material, OptionalDouble.of(0.7e-3), "nickel-200", OptionalDouble.empty(), Optional.empty()))
                 .withChannels(new ChannelLayout(
                         ChannelKind.MILLED, OptionalDouble.of(count), List.of(), OptionalDouble.empty()))
-                .withRoute(CoolantRoute.of(CoolantRoute.Kind.CIRCUMFERENTIAL))
-                .withLimits(new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 0.5, 10))
+                .withRoute(Jackets.route(CoolantRoute.Kind.CIRCUMFERENTIAL))
+                .withLimits(Jackets.limits(0.5, 10))
                 .withGasSide(gasSide);
         return solver.solve(new JacketCase(gas, water, pressure, inlet.enthalpy(), flow, design, 1));
     }

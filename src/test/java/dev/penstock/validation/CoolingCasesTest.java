@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.design.OuterZone;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.gas.GasSideInputs;
 import dev.penstock.cooling.gas.HotGasProfile;
@@ -31,11 +32,11 @@ class CoolingCasesTest {
     /** The default has the smallest mean square deviation of the models, also with any one case left out. */
     @Test
     void theDefaultIsNearestToTheMeasuredChambers() {
-        GasSideDesign.Model chosen = GasSideDesign.standard().model();
-        List<CoolingCases.Measured> own = cases.all(GasSideDesign.standard());
+        GasSideDesign.Model chosen = Jackets.gasSide().model();
+        List<CoolingCases.Measured> own = cases.all(Jackets.gasSide());
         for (GasSideDesign.Model model : GasSideDesign.Model.values()) {
             List<CoolingCases.Measured> other =
-                    cases.all(GasSideDesign.standard().withModel(model));
+                    cases.all(Jackets.gasSide().withModel(model));
             // a law is not held against what it was made from
             boolean fitted = model == GasSideDesign.Model.ACCELERATED_PIPE;
             List<CoolingCases.Measured> mine =
@@ -54,7 +55,7 @@ class CoolingCasesTest {
     @Test
     void theSpreadOfTheDefaultHoldsTheMeasuredChambers() {
         Spread spread = GasSideInputs.HEAT_FLUX_FACTOR.standing().spread().orElseThrow();
-        for (CoolingCases.Measured m : cases.all(GasSideDesign.standard())) {
+        for (CoolingCases.Measured m : cases.all(Jackets.gasSide())) {
             assertThat(1 / m.ratio()).as(m.what()).isBetween(spread.low() - 0.01, spread.high() + 0.01);
         }
     }
@@ -68,7 +69,7 @@ class CoolingCasesTest {
         double[][] measured = {{4.3e6, 0.40}, {13.8e6, 0.60}};
         for (double[] point : measured) {
             ChamberPerformance chamber = cases.keroseneChamber(point[0], 3.32, Optional.empty());
-            JacketResult sooty = cases.keroseneJacket(chamber, GasSideDesign.standard());
+            JacketResult sooty = cases.keroseneJacket(chamber, Jackets.gasSide());
             double clean = CoolingCases.throat(sooty).gasSideCoefficient();
             double product = clean * SootLayer.resistance(0, point[0]);
             assertThat(product / (1 + product)).isCloseTo(point[1], within(0.1));
@@ -87,8 +88,8 @@ class CoolingCasesTest {
         OuterZone zone = new OuterZone(fuel + oxygen, oxygen / fuel / ratio);
         ChamberPerformance uniform = cases.keroseneChamber(13.8e6, ratio, Optional.empty());
         ChamberPerformance zoned = cases.keroseneChamber(13.8e6, ratio, Optional.of(zone));
-        JacketResult hot = cases.keroseneJacket(uniform, GasSideDesign.standard());
-        JacketResult cool = cases.keroseneJacket(zoned, GasSideDesign.standard());
+        JacketResult hot = cases.keroseneJacket(uniform, Jackets.gasSide());
+        JacketResult cool = cases.keroseneJacket(zoned, Jackets.gasSide());
         double cost = zoned.characteristicVelocity() / uniform.characteristicVelocity();
         double flux =
                 CoolingCases.throat(cool).heatFlux() / CoolingCases.throat(hot).heatFlux();

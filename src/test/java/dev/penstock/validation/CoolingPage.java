@@ -10,6 +10,7 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.coolant.CurvedChannel;
 import dev.penstock.cooling.coolant.DittusBoelter;
@@ -19,7 +20,6 @@ import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
-import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.gas.HotGasProfiles;
@@ -42,6 +42,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes what docs/validation/cooling.md shows. */
@@ -120,7 +121,7 @@ final class CoolingPage {
     List<Check> jackets() {
         List<Check> checks = new ArrayList<>();
         PublishedEngine engine = PublishedEngine.named("RL10A-3-3A");
-        JacketResult expander = expander(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
+        JacketResult expander = expander(Jackets.gasSide().withModel(GasSideDesign.Model.BARTZ));
         checks.add(new Check(
                 "RL10A-3-3A, closed form",
                 "coolant temperature rise, K",
@@ -131,7 +132,7 @@ final class CoolingPage {
                 "RL10A-3-3A, boundary layer",
                 "coolant temperature rise, K",
                 engine.published("coolant_temperature_rise_K").orElseThrow(),
-                expander(GasSideDesign.standard().withModel(GasSideDesign.Model.BOUNDARY_LAYER))
+                expander(Jackets.gasSide().withModel(GasSideDesign.Model.BOUNDARY_LAYER))
                         .coolantTemperatureRise(),
                 0.25));
         checks.add(new Check(
@@ -177,13 +178,13 @@ final class CoolingPage {
 
     private static JacketDesign tubes(
             String material, OptionalDouble thickness, OptionalDouble count, CoolantRoute route, double budget) {
-        return JacketDesign.automatic()
+        return Jackets.automatic()
                 .withCells(120)
                 .withWall(new WallDesign(
                         material, thickness, "nickel-200", OptionalDouble.empty(), java.util.Optional.empty()))
                 .withChannels(new ChannelLayout(ChannelKind.TUBE, count, List.of(), OptionalDouble.empty()))
                 .withRoute(route)
-                .withLimits(new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), budget, 10));
+                .withLimits(Jackets.limits(budget, 10));
     }
 
     /** Steel tubes, a pass and a half to the published area ratio, the published pressure drop as budget. */
@@ -201,22 +202,14 @@ final class CoolingPage {
                 3,
                 0.9,
                 engine.published("thrust_vac_kN").orElseThrow() * 1e3);
-        CoolantRoute route = new CoolantRoute(
-                CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5);
+        CoolantRoute route = new CoolantRoute(CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.empty(), OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5);
         double budget = engine.published("coolant_pressure_drop_MPa").orElseThrow() * 1e6 / pressure;
         Propellant hydrogen = fluids.propellant("hydrogen");
         FluidState tank = hydrogen.storageState();
         double pumped = tank.enthalpy() + (discharge - tank.pressure()) / (tank.density() * 0.6);
         JacketDesign design = tubes("stainless-347", OptionalDouble.empty(), OptionalDouble.empty(), route, budget)
                 .withGasSide(gasSide);
-        return solver.solve(new JacketCase(
-                HotGasProfiles.of(chamber, reactants),
-                hydrogen,
-                discharge,
-                pumped,
-                chamber.massFlow() / (1 + ratio),
-                design,
-                1));
+        return solver.solve(new JacketCase(HotGasProfiles.of(chamber, reactants), hydrogen, discharge, pumped, chamber.massFlow() / (1 + ratio), design, 1));
     }
 
     /** Sample chamber A-1: 1000 psia, mixture ratio 2.35, 94 nickel-alloy tubes of 0.020 in wall, two passes. */
@@ -230,17 +223,11 @@ final class CoolingPage {
                         "inconel-718",
                         OptionalDouble.of(0.020 * INCH),
                         OptionalDouble.of(94),
-                        CoolantRoute.of(CoolantRoute.Kind.TWO_PASS),
+                        Jackets.route(CoolantRoute.Kind.TWO_PASS),
                         0.25)
-                .withGasSide(new GasSideDesign(
-                                GasSideDesign.Model.BARTZ,
-                                GasSideDesign.Properties.FROZEN,
-                                radiation,
-                                true,
-                                OptionalDouble.empty())
+                .withGasSide(Jackets.gasSide(GasSideDesign.Model.BARTZ, radiation)
                         .withSootFactor(SootLayer.TEXTBOOK_OVER_MEASURED));
-        return solver.solve(new JacketCase(
-                HotGasProfiles.of(chamber, reactants), kerosene, inlet, state.enthalpy(), 827 * 0.45359237, design, 1));
+        return solver.solve(new JacketCase(HotGasProfiles.of(chamber, reactants), kerosene, inlet, state.enthalpy(), 827 * 0.45359237, design, 1));
     }
 
     /** What each gas-side model is off by, chamber by chamber. */
@@ -260,11 +247,11 @@ final class CoolingPage {
                 |---|---|---|--:|--:|--:|--:|---|
                 """);
         CoolingCases cases = new CoolingCases();
-        List<CoolingCases.Measured> bartz = cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
+        List<CoolingCases.Measured> bartz = cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.BARTZ));
         List<CoolingCases.Measured> layer =
-                cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
+                cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
         List<CoolingCases.Measured> pipe =
-                cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.ACCELERATED_PIPE));
+                cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.ACCELERATED_PIPE));
         for (int i = 0; i < bartz.size(); i++) {
             CoolingCases.Measured row = bartz.get(i);
             text.append(String.format(
@@ -323,14 +310,7 @@ final class CoolingPage {
         ChamberPerformance chamber = chamber(reactants, 10e6, 20, 3, 1.0, 500e3);
         Propellant methane = fluids.propellant("methane");
         FluidState inlet = methane.fluid().atPressureTemperature(18e6, methane.storageTemperature());
-        return solver.sized(new JacketCase(
-                HotGasProfiles.of(chamber, reactants),
-                methane,
-                18e6,
-                inlet.enthalpy(),
-                chamber.massFlow() / 4.4,
-                JacketDesign.automatic().withCells(60),
-                1));
+        return solver.sized(new JacketCase(HotGasProfiles.of(chamber, reactants), methane, 18e6, inlet.enthalpy(), chamber.massFlow() / 4.4, Jackets.automatic().withCells(60), 1));
     }
 
     private static void table(StringBuilder text, List<Check> checks) {

@@ -30,12 +30,4 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
     public CoolantSideDesign {
         Objects.requireNonNull(correlation, "correlation");
     }
-
-    /** @return correlation by coolant, smooth-wall heat transfer, curvature taken along */
-    public static CoolantSideDesign standard() {
-        return new CoolantSideDesign(
-                CoolantSideInputs.CORRELATION.standing().value(),
-                CoolantSideInputs.CURVATURE.standing().value(),
-                CoolantSideInputs.ROUGH_WALL.standing().value());
-    }
 }

@@ -32,12 +32,6 @@ public record ChannelLayout(
         }
     }
 
-    /** @return milled channels, everything left to the solver */
-    public static ChannelLayout automatic() {
-        return new ChannelLayout(
-                JacketInputs.CHANNELS.standing().value(), OptionalDouble.empty(), List.of(), OptionalDouble.empty());
-    }
-
     /** @return whether the solver has to choose the sizes */
     public boolean open() {
         return sections.isEmpty();

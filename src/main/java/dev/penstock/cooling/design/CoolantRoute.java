@@ -49,11 +49,6 @@ public record CoolantRoute(
         Require.within("coolant route", "share towards the injector (-)", upstreamShare, 0.01, 0.99);
     }
 
-    /** A route that begins at the injector. */
-    public CoolantRoute(Kind kind, OptionalDouble endAreaRatio, OptionalDouble entryAreaRatio, double upstreamShare) {
-        this(kind, OptionalDouble.empty(), endAreaRatio, entryAreaRatio, upstreamShare);
-    }
-
     /**
      * @param areaRatio nozzle area ratio at which the jacket begins (-)
      * @return the same route from there
@@ -68,17 +63,5 @@ public record CoolantRoute(
      */
     public CoolantRoute to(double areaRatio) {
         return new CoolantRoute(kind, startAreaRatio, OptionalDouble.of(areaRatio), entryAreaRatio, upstreamShare);
-    }
-
-    /**
-     * @param kind route
-     * @return that route over the whole length
-     */
-    public static CoolantRoute of(Kind kind) {
-        return new CoolantRoute(
-                kind,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                JacketInputs.UPSTREAM_SHARE.standing().value());
     }
 }

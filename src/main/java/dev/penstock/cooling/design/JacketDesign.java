@@ -3,7 +3,6 @@ package dev.penstock.cooling.design;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.wall.WallDesign;
-import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.errors.Require;
 import java.util.Objects;
 import java.util.Optional;
@@ -42,39 +41,6 @@ public record JacketDesign(
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(extension, "extension");
         Require.within("jacket", "number of cells (-)", cells, 4, 10_000);
-    }
-
-    /** The only jacket of an engine, whose extension, if the nozzle needs one, is the standard one. */
-    public JacketDesign(
-            WallDesign wall,
-            ChannelLayout channels,
-            CoolantRoute route,
-            GasSideDesign gasSide,
-            CoolantSideDesign coolantSide,
-            JacketLimits limits,
-            int cells) {
-        this(
-                CircuitKey.FIRST,
-                wall,
-                channels,
-                route,
-                gasSide,
-                coolantSide,
-                limits,
-                cells,
-                Optional.of(ExtensionDesign.standard()));
-    }
-
-    /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
-    public static JacketDesign automatic() {
-        return new JacketDesign(
-                WallDesign.of(WallInputs.MATERIAL.standing().value()),
-                ChannelLayout.automatic(),
-                CoolantRoute.of(JacketInputs.ROUTE.standing().value()),
-                GasSideDesign.standard(),
-                CoolantSideDesign.standard(),
-                JacketLimits.standard(),
-                JacketInputs.CELLS.standing().value());
     }
 
     /**

@@ -28,29 +28,6 @@ public record JacketLimits(
         Require.within("jacket limits", "life (cycles)", life, 1, 1e7);
     }
 
-    /** Limits with the wall's coking where deposits set in. */
-    public JacketLimits(
-            OptionalDouble wallTemperature,
-            OptionalDouble coolantWallTemperature,
-            double pressureDropFraction,
-            double life) {
-        this(
-                wallTemperature,
-                coolantWallTemperature,
-                JacketInputs.COKING_SHARE.standing().value(),
-                pressureDropFraction,
-                life);
-    }
-
     /** Largest pressure drop over chamber pressure (-), up to 10 MPa where the heat is not needed. */
     public static final double USUAL_PRESSURE_DROP = 0.25;
-
-    /** @return limits of material and coolant, a quarter of chamber pressure, ten load cycles */
-    public static JacketLimits standard() {
-        return new JacketLimits(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                USUAL_PRESSURE_DROP,
-                JacketInputs.LIFE_LIMIT.standing().value());
-    }
 }

@@ -48,12 +48,6 @@ public record GasSideDesign(
         Require.notNegative("gas side", "distance over which the flux develops (m)", heatReleaseLength);
     }
 
-    /** A gas side with the measured soot and a liquid film, if the chamber has one. */
-    public GasSideDesign(
-            Model model, Properties properties, boolean radiation, boolean soot, OptionalDouble sootResistance) {
-        this(model, properties, radiation, soot, sootResistance, 1, HeatRelease.LENGTH, FilmDesign.liquid());
-    }
-
     /**
      * @param newFilm how a film enters
      * @return the same gas side with a film of that kind, if the chamber has one
@@ -86,15 +80,5 @@ public record GasSideDesign(
      */
     public GasSideDesign withHeatReleaseLength(double length) {
         return new GasSideDesign(model, properties, radiation, soot, sootResistance, sootFactor, length, film);
-    }
-
-    /** @return convection model of the standard, frozen properties, gas radiation and, in a kerosene flame, soot */
-    public static GasSideDesign standard() {
-        return new GasSideDesign(
-                GasSideInputs.GAS_SIDE.standing().value(),
-                GasSideInputs.GAS_PROPERTIES.standing().value(),
-                GasSideInputs.RADIATION.standing().value(),
-                GasSideInputs.SOOT.standing().value(),
-                OptionalDouble.empty());
     }
 }

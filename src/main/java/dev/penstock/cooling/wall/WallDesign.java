@@ -29,17 +29,4 @@ public record WallDesign(
                 "wall", "thickness (m)", t, WallInputs.THICKNESSES.low(), WallInputs.THICKNESSES.high()));
         closeoutThickness.ifPresent(t -> Require.within("wall", "closeout thickness (m)", t, 1e-5, 0.5));
     }
-
-    /**
-     * @param material id of the inner wall's material
-     * @return a wall of that material with everything else left to the solver, closed out with nickel
-     */
-    public static WallDesign of(String material) {
-        return new WallDesign(
-                material,
-                OptionalDouble.empty(),
-                WallInputs.CLOSEOUT_MATERIAL.standing().value(),
-                OptionalDouble.empty(),
-                Optional.empty());
-    }
 }

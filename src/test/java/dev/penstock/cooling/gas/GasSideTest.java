@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cooling.Cases;
-import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
@@ -13,6 +13,7 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class GasSideTest {
     @BeforeAll
     static void solveOnce() {
         question = SOLVER.sized(
-                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(60)));
+                Cases.methane().fuelCooled(18e6, Jackets.automatic().withCells(60)));
         bare = SOLVER.solve(question);
     }
 
@@ -45,14 +46,7 @@ class GasSideTest {
         HotGasProfile filmed = question.gas().withFilm(new HotGasProfile.Film(question.coolant(), share * throatFlow));
         JacketDesign design =
                 question.design().withGasSide(question.design().gasSide().withFilm(film));
-        return SOLVER.solve(new JacketCase(
-                filmed,
-                question.coolant(),
-                question.inletPressure(),
-                question.inletEnthalpy(),
-                question.massFlow(),
-                design,
-                1));
+        return SOLVER.solve(new JacketCase(filmed, question.coolant(), question.inletPressure(), question.inletEnthalpy(), question.massFlow(), design, 1));
     }
 
     /** Limit: constant radius, flux and difference give the flat plate, St = 0.0287 Pr^−0.4 Re_x^−0.2. */
@@ -72,7 +66,7 @@ class GasSideTest {
     /** Both are models of one thing: within 40 % at the throat, as the sources state for each. */
     @Test
     void boundaryLayerAndClosedFormAgreeAtTheThroat() {
-        JacketResult closed = with(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
+        JacketResult closed = with(Jackets.gasSide().withModel(GasSideDesign.Model.BARTZ));
         assertThat(closed.peakHeatFlux()).isCloseTo(bare.peakHeatFlux(), within(0.4 * bare.peakHeatFlux()));
         assertThat(bare.gasModel()).isEqualTo(BoundaryLayer.CARD);
     }
@@ -83,12 +77,7 @@ class GasSideTest {
         assertThat(GasRadiation.flux(0, 0, 0.3, 3400, 700)).isZero();
         double black = 5.670374e-8 * (Math.pow(3400, 4) - Math.pow(700, 4));
         assertThat(GasRadiation.flux(40e6, 40e6, 1, 3400, 700)).isCloseTo(0.5 * black, within(1e-6 * black));
-        JacketResult dark = with(new GasSideDesign(
-                GasSideDesign.standard().model(),
-                GasSideDesign.Properties.FROZEN,
-                false,
-                true,
-                OptionalDouble.empty()));
+        JacketResult dark = with(Jackets.gasSide(Jackets.gasSide().model(), false));
         assertThat(dark.heatLoad()).isLessThan(bare.heatLoad());
     }
 
@@ -107,7 +96,7 @@ class GasSideTest {
         assertThat(HeatRelease.share(0.045, HeatRelease.LENGTH, 1)).isCloseTo(0.5, within(1e-12));
         assertThat(HeatRelease.share(0.2, HeatRelease.LENGTH, 1)).isEqualTo(1);
         assertThat(HeatRelease.share(0.02, HeatRelease.LENGTH, 0.04)).isEqualTo(1);
-        JacketResult developed = with(GasSideDesign.standard().withHeatReleaseLength(0));
+        JacketResult developed = with(Jackets.gasSide().withHeatReleaseLength(0));
         assertThat(bare.heatLoad()).isLessThan(developed.heatLoad());
         assertThat(bare.stations().get(0).gasSideCoefficient())
                 .isLessThan(0.5 * developed.stations().get(0).gasSideCoefficient());
@@ -162,9 +151,9 @@ class GasSideTest {
     @Test
     void theNozzleBeyondTheJacketRadiates() {
         CoolantRoute shorter =
-                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.of(8), OptionalDouble.empty(), 0.5);
+                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.empty(), OptionalDouble.of(8), OptionalDouble.empty(), 0.5);
         JacketCase cut = SOLVER.sized(question.withDesign(
-                question.design().withChannels(ChannelLayout.automatic()).withRoute(shorter)));
+                question.design().withChannels(Jackets.channels()).withRoute(shorter)));
         JacketResult result = SOLVER.solve(cut);
         assertThat(bare.extension()).isEmpty();
         ExtensionResult extension = result.extension().orElseThrow();

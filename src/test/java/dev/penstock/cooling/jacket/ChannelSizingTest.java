@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelRule;
 import dev.penstock.cooling.design.ChannelSection;
@@ -27,7 +28,7 @@ class ChannelSizingTest {
 
     private static JacketCase methane(double pressure) {
         Cases.Engine engine = new Cases.Engine("oxygen", "methane", 3.4, pressure, 20, 2.4, 1.0, 500e3);
-        return engine.fuelCooled(1.55 * pressure, JacketDesign.automatic());
+        return engine.fuelCooled(1.55 * pressure, Jackets.automatic());
     }
 
     private static double peak(JacketCase question, ChannelRule.Shape shape) {
@@ -58,10 +59,10 @@ class ChannelSizingTest {
             value = CoolantRoute.Kind.class,
             names = {"COUNTERFLOW", "PARALLEL", "SPLIT", "PASS_AND_A_HALF", "TWO_PASS"})
     void theWallKeepsItsMarginOrTheBudgetIsSpent(CoolantRoute.Kind kind) {
-        JacketLimits limits = new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 0.6, 1);
+        JacketLimits limits = Jackets.limits(0.6, 1);
         JacketCase question = methane(6e6);
         JacketCase routed =
-                question.withDesign(question.design().withLimits(limits).withRoute(CoolantRoute.of(kind)));
+                question.withDesign(question.design().withLimits(limits).withRoute(Jackets.route(kind)));
         JacketResult result = SOLVER.solve(routed);
         double allowed = Cases.WALLS.material(routed.design().wall().material()).maximumTemperature();
         double budget = 0.6 * 6e6;
@@ -75,10 +76,10 @@ class ChannelSizingTest {
     @Test
     void aThinnerWallNeverCostsPressure() {
         Cases.Engine engine = new Cases.Engine("oxygen", "hydrogen", 6, 10e6, 60, 2.5, 0.9, 1100e3);
-        JacketLimits limits = new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 0.4, 10);
+        JacketLimits limits = Jackets.limits(0.4, 10);
         double thinner = 0;
         for (double thickness : new double[] {0.3e-3, 0.4e-3, 0.55e-3, 0.7e-3}) {
-            JacketDesign design = JacketDesign.automatic().withLimits(limits);
+            JacketDesign design = Jackets.automatic().withLimits(limits);
             WallDesign wall = design.wall();
             JacketResult jacket = SOLVER.solve(engine.fuelCooled(
                     19e6,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
@@ -29,7 +30,7 @@ class JacketBehindJacketTest {
     @BeforeAll
     static void solveTheWholeWall() {
         whole = SOLVER.sized(
-                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(CELLS)));
+                Cases.methane().fuelCooled(18e6, Jackets.automatic().withCells(CELLS)));
         one = SOLVER.solve(whole);
     }
 
@@ -51,13 +52,12 @@ class JacketBehindJacketTest {
         return part(
                 design,
                 CircuitKey.FIRST,
-                new CoolantRoute(
-                        CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.of(BORDER), OptionalDouble.empty(), 0.5));
+                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.empty(), OptionalDouble.of(BORDER), OptionalDouble.empty(), 0.5));
     }
 
     private static JacketDesign nozzle(JacketDesign design, CoolantRoute.Kind kind) {
         return part(
-                design, CircuitKey.behind(0, "nozzle"), CoolantRoute.of(kind).from(BORDER));
+                design, CircuitKey.behind(0, "nozzle"), Jackets.route(kind).from(BORDER));
     }
 
     /**
@@ -109,7 +109,7 @@ class JacketBehindJacketTest {
     @Test
     void everyRouteConservesEnergyFromTheBorderOn() {
         for (CoolantRoute.Kind kind : CoolantRoute.Kind.values()) {
-            JacketDesign open = JacketDesign.automatic().withCells(30);
+            JacketDesign open = Jackets.automatic().withCells(30);
             JacketCase question = SOLVER.sized(whole.withDesign(nozzle(open, kind)));
             JacketResult r = SOLVER.solve(question);
             double rise =
@@ -125,7 +125,7 @@ class JacketBehindJacketTest {
         JacketDesign beyond = part(
                 whole.design(),
                 CircuitKey.behind(0, "nozzle"),
-                CoolantRoute.of(CoolantRoute.Kind.COUNTERFLOW).from(30));
+                Jackets.route(CoolantRoute.Kind.COUNTERFLOW).from(30));
         assertThatThrownBy(() -> SOLVER.solve(whole.withDesign(beyond)))
                 .isInstanceOf(OutsideValidity.class)
                 .hasMessageContaining("30");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.wall.WallDesign;
@@ -28,7 +29,7 @@ class JacketCellTest {
 
     @BeforeAll
     static void solveOnce() {
-        JacketDesign design = JacketDesign.automatic().withCells(60);
+        JacketDesign design = Jackets.automatic().withCells(60);
         WallDesign wall = design.wall();
         question = SOLVER.sized(Cases.methane()
                 .fuelCooled(

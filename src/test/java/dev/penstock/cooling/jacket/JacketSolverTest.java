@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.Jackets;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.CoolantRoute;
@@ -12,7 +13,6 @@ import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cooling.wall.ChannelKind;
-import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import java.util.List;
@@ -30,7 +30,7 @@ class JacketSolverTest {
     @BeforeAll
     static void solveOnce() {
         methane = SOLVER.sized(
-                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(60)));
+                Cases.methane().fuelCooled(18e6, Jackets.automatic().withCells(60)));
         result = SOLVER.solve(methane);
     }
 
@@ -80,21 +80,14 @@ class JacketSolverTest {
     @Test
     void sizingTwiceGivesTheSameChannels() {
         JacketCase again =
-                Cases.solver().sized(methane.withDesign(methane.design().withChannels(ChannelLayout.automatic())));
+                Cases.solver().sized(methane.withDesign(methane.design().withChannels(Jackets.channels())));
         assertThat(again.design().channels().sections())
                 .isEqualTo(methane.design().channels().sections());
     }
 
     @Test
     void moreHeatFromTheGasHeatsCoolantAndWall() {
-        JacketCase hotter = new JacketCase(
-                methane.gas(),
-                methane.coolant(),
-                methane.inletPressure(),
-                methane.inletEnthalpy(),
-                methane.massFlow(),
-                methane.design(),
-                1.2);
+        JacketCase hotter = new JacketCase(methane.gas(), methane.coolant(), methane.inletPressure(), methane.inletEnthalpy(), methane.massFlow(), methane.design(), 1.2);
         JacketResult other = SOLVER.solve(hotter);
         assertThat(other.heatLoad()).isGreaterThan(result.heatLoad());
         assertThat(other.peakWallTemperature()).isGreaterThan(result.peakWallTemperature());
@@ -120,7 +113,7 @@ class JacketSolverTest {
     @Test
     void everyRouteConservesEnergy() {
         for (CoolantRoute.Kind kind : CoolantRoute.Kind.values()) {
-            JacketDesign design = JacketDesign.automatic().withCells(30).withRoute(CoolantRoute.of(kind));
+            JacketDesign design = Jackets.automatic().withCells(30).withRoute(Jackets.route(kind));
             JacketCase question = SOLVER.sized(methane.withDesign(design));
             JacketResult r = SOLVER.solve(question);
             double rise =
@@ -159,7 +152,7 @@ class JacketSolverTest {
 
     @Test
     void anUnknownMaterialNamesTheKnownOnes() {
-        JacketCase question = methane.withDesign(methane.design().withWall(WallDesign.of("unobtainium")));
+        JacketCase question = methane.withDesign(methane.design().withWall(Jackets.wall("unobtainium")));
         assertThatThrownBy(() -> SOLVER.solve(question))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("copper-silver-zirconium");
