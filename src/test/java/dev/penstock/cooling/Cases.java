@@ -77,7 +77,14 @@ public final class Cases {
                 ChamberPerformance chamber, String coolant, double flow, double inletPressure, JacketDesign design) {
             Propellant propellant = FLUIDS.propellant(coolant);
             FluidState inlet = propellant.fluid().atPressureTemperature(inletPressure, propellant.storageTemperature());
-            return new JacketCase(HotGasProfiles.of(chamber, reactants()), propellant, inletPressure, inlet.enthalpy(), flow, design, 1);
+            return new JacketCase(
+                    HotGasProfiles.of(chamber, reactants()),
+                    propellant,
+                    inletPressure,
+                    inlet.enthalpy(),
+                    flow,
+                    design,
+                    1);
         }
     }
 

@@ -11,7 +11,6 @@ import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.errors.PenstockException;
 import java.util.List;
-import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;

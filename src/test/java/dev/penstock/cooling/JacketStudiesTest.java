@@ -63,10 +63,7 @@ class JacketStudiesTest {
         Cases.Engine engine = new Cases.Engine("oxygen", "methane", 3.4, 5e6, 20, 3, 1.0, 100e3);
         List<Integer> seen = new ArrayList<>();
         JacketSearch.Outcome outcome = new JacketSearch(SOLVER)
-                .search(
-                        engine.fuelCooled(9e6, Jackets.automatic().withCells(40)),
-                        44,
-                        (done, all) -> seen.add(done));
+                .search(engine.fuelCooled(9e6, Jackets.automatic().withCells(40)), 44, (done, all) -> seen.add(done));
         assertThat(outcome.feasible()).isTrue();
         assertThat(outcome.result().pressureDrop())
                 .isLessThan(0.9 * outcome.start().pressureDrop());

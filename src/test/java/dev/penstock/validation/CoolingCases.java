@@ -138,7 +138,12 @@ final class CoolingCases {
                         Optional.empty()))
                 .withChannels(
                         new ChannelLayout(ChannelKind.TUBE, OptionalDouble.empty(), List.of(), OptionalDouble.empty()))
-                .withRoute(new CoolantRoute(CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.empty(), OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5))
+                .withRoute(new CoolantRoute(
+                        CoolantRoute.Kind.PASS_AND_A_HALF,
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(epsilon),
+                        OptionalDouble.empty(),
+                        0.5))
                 .withLimits(Jackets.limits(1.669e6 / pressure, 10))
                 .withGasSide(gasSide);
         JacketResult result = solver.solve(

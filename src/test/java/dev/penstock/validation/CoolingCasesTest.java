@@ -35,8 +35,7 @@ class CoolingCasesTest {
         GasSideDesign.Model chosen = Jackets.gasSide().model();
         List<CoolingCases.Measured> own = cases.all(Jackets.gasSide());
         for (GasSideDesign.Model model : GasSideDesign.Model.values()) {
-            List<CoolingCases.Measured> other =
-                    cases.all(Jackets.gasSide().withModel(model));
+            List<CoolingCases.Measured> other = cases.all(Jackets.gasSide().withModel(model));
             // a law is not held against what it was made from
             boolean fitted = model == GasSideDesign.Model.ACCELERATED_PIPE;
             List<CoolingCases.Measured> mine =

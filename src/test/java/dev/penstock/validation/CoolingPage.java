@@ -42,7 +42,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes what docs/validation/cooling.md shows. */
@@ -202,14 +201,26 @@ final class CoolingPage {
                 3,
                 0.9,
                 engine.published("thrust_vac_kN").orElseThrow() * 1e3);
-        CoolantRoute route = new CoolantRoute(CoolantRoute.Kind.PASS_AND_A_HALF, OptionalDouble.empty(), OptionalDouble.of(epsilon), OptionalDouble.empty(), 0.5);
+        CoolantRoute route = new CoolantRoute(
+                CoolantRoute.Kind.PASS_AND_A_HALF,
+                OptionalDouble.empty(),
+                OptionalDouble.of(epsilon),
+                OptionalDouble.empty(),
+                0.5);
         double budget = engine.published("coolant_pressure_drop_MPa").orElseThrow() * 1e6 / pressure;
         Propellant hydrogen = fluids.propellant("hydrogen");
         FluidState tank = hydrogen.storageState();
         double pumped = tank.enthalpy() + (discharge - tank.pressure()) / (tank.density() * 0.6);
         JacketDesign design = tubes("stainless-347", OptionalDouble.empty(), OptionalDouble.empty(), route, budget)
                 .withGasSide(gasSide);
-        return solver.solve(new JacketCase(HotGasProfiles.of(chamber, reactants), hydrogen, discharge, pumped, chamber.massFlow() / (1 + ratio), design, 1));
+        return solver.solve(new JacketCase(
+                HotGasProfiles.of(chamber, reactants),
+                hydrogen,
+                discharge,
+                pumped,
+                chamber.massFlow() / (1 + ratio),
+                design,
+                1));
     }
 
     /** Sample chamber A-1: 1000 psia, mixture ratio 2.35, 94 nickel-alloy tubes of 0.020 in wall, two passes. */
@@ -227,7 +238,8 @@ final class CoolingPage {
                         0.25)
                 .withGasSide(Jackets.gasSide(GasSideDesign.Model.BARTZ, radiation)
                         .withSootFactor(SootLayer.TEXTBOOK_OVER_MEASURED));
-        return solver.solve(new JacketCase(HotGasProfiles.of(chamber, reactants), kerosene, inlet, state.enthalpy(), 827 * 0.45359237, design, 1));
+        return solver.solve(new JacketCase(
+                HotGasProfiles.of(chamber, reactants), kerosene, inlet, state.enthalpy(), 827 * 0.45359237, design, 1));
     }
 
     /** What each gas-side model is off by, chamber by chamber. */
@@ -248,10 +260,8 @@ final class CoolingPage {
                 """);
         CoolingCases cases = new CoolingCases();
         List<CoolingCases.Measured> bartz = cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.BARTZ));
-        List<CoolingCases.Measured> layer =
-                cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
-        List<CoolingCases.Measured> pipe =
-                cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.ACCELERATED_PIPE));
+        List<CoolingCases.Measured> layer = cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
+        List<CoolingCases.Measured> pipe = cases.all(Jackets.gasSide().withModel(GasSideDesign.Model.ACCELERATED_PIPE));
         for (int i = 0; i < bartz.size(); i++) {
             CoolingCases.Measured row = bartz.get(i);
             text.append(String.format(
@@ -310,7 +320,14 @@ final class CoolingPage {
         ChamberPerformance chamber = chamber(reactants, 10e6, 20, 3, 1.0, 500e3);
         Propellant methane = fluids.propellant("methane");
         FluidState inlet = methane.fluid().atPressureTemperature(18e6, methane.storageTemperature());
-        return solver.sized(new JacketCase(HotGasProfiles.of(chamber, reactants), methane, 18e6, inlet.enthalpy(), chamber.massFlow() / 4.4, Jackets.automatic().withCells(60), 1));
+        return solver.sized(new JacketCase(
+                HotGasProfiles.of(chamber, reactants),
+                methane,
+                18e6,
+                inlet.enthalpy(),
+                chamber.massFlow() / 4.4,
+                Jackets.automatic().withCells(60),
+                1));
     }
 
     private static void table(StringBuilder text, List<Check> checks) {

@@ -194,7 +194,8 @@ final class VehicleRoutes implements AutoCloseable {
                 .orElseGet(() -> workers.ask(Asker.of(request, body), study -> {
                     Map<Path, EngineBalance> balances = balances(texts, study);
                     VehicleSizing sizing = VehicleRuns.size(plan, balances);
-                    Sized sized = new Sized(sizing, Optional.empty(), byName(balances), question, plan, names(balances));
+                    Sized sized =
+                            new Sized(sizing, Optional.empty(), byName(balances), question, plan, names(balances));
                     lately.put(known, sized);
                     return sized;
                 }));
@@ -210,9 +211,7 @@ final class VehicleRoutes implements AutoCloseable {
         Map<Path, String> texts = new LinkedHashMap<>();
         for (Path file : plan.engineFiles()) {
             String saved = workspace.read(name(file)).text();
-            texts.put(
-                    file,
-                    name(file).equals(question.engine) ? TomlEdit.apply(saved, question.engineChanges) : saved);
+            texts.put(file, name(file).equals(question.engine) ? TomlEdit.apply(saved, question.engineChanges) : saved);
         }
         return texts;
     }

@@ -13,7 +13,6 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -46,7 +45,14 @@ class GasSideTest {
         HotGasProfile filmed = question.gas().withFilm(new HotGasProfile.Film(question.coolant(), share * throatFlow));
         JacketDesign design =
                 question.design().withGasSide(question.design().gasSide().withFilm(film));
-        return SOLVER.solve(new JacketCase(filmed, question.coolant(), question.inletPressure(), question.inletEnthalpy(), question.massFlow(), design, 1));
+        return SOLVER.solve(new JacketCase(
+                filmed,
+                question.coolant(),
+                question.inletPressure(),
+                question.inletEnthalpy(),
+                question.massFlow(),
+                design,
+                1));
     }
 
     /** Limit: constant radius, flux and difference give the flat plate, St = 0.0287 Pr^−0.4 Re_x^−0.2. */
@@ -150,8 +156,12 @@ class GasSideTest {
 
     @Test
     void theNozzleBeyondTheJacketRadiates() {
-        CoolantRoute shorter =
-                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.empty(), OptionalDouble.of(8), OptionalDouble.empty(), 0.5);
+        CoolantRoute shorter = new CoolantRoute(
+                CoolantRoute.Kind.COUNTERFLOW,
+                OptionalDouble.empty(),
+                OptionalDouble.of(8),
+                OptionalDouble.empty(),
+                0.5);
         JacketCase cut = SOLVER.sized(question.withDesign(
                 question.design().withChannels(Jackets.channels()).withRoute(shorter)));
         JacketResult result = SOLVER.solve(cut);

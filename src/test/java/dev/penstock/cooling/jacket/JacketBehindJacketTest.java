@@ -52,12 +52,16 @@ class JacketBehindJacketTest {
         return part(
                 design,
                 CircuitKey.FIRST,
-                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.empty(), OptionalDouble.of(BORDER), OptionalDouble.empty(), 0.5));
+                new CoolantRoute(
+                        CoolantRoute.Kind.COUNTERFLOW,
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(BORDER),
+                        OptionalDouble.empty(),
+                        0.5));
     }
 
     private static JacketDesign nozzle(JacketDesign design, CoolantRoute.Kind kind) {
-        return part(
-                design, CircuitKey.behind(0, "nozzle"), Jackets.route(kind).from(BORDER));
+        return part(design, CircuitKey.behind(0, "nozzle"), Jackets.route(kind).from(BORDER));
     }
 
     /**

@@ -87,7 +87,14 @@ class JacketSolverTest {
 
     @Test
     void moreHeatFromTheGasHeatsCoolantAndWall() {
-        JacketCase hotter = new JacketCase(methane.gas(), methane.coolant(), methane.inletPressure(), methane.inletEnthalpy(), methane.massFlow(), methane.design(), 1.2);
+        JacketCase hotter = new JacketCase(
+                methane.gas(),
+                methane.coolant(),
+                methane.inletPressure(),
+                methane.inletEnthalpy(),
+                methane.massFlow(),
+                methane.design(),
+                1.2);
         JacketResult other = SOLVER.solve(hotter);
         assertThat(other.heatLoad()).isGreaterThan(result.heatLoad());
         assertThat(other.peakWallTemperature()).isGreaterThan(result.peakWallTemperature());
