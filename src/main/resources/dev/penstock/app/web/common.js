@@ -302,7 +302,8 @@ export function address(file, changes, step = false) {
     const ofEngines = !["/vehicle", "/claims"].includes(path);
     const takes = home ? path === home || (path === "/studies" && home === "/vehicle") : ofEngines;
     const other = ofEngines ? written(new URLSearchParams(), "file", "set.", engine.file, engine.changes) : beside(new URLSearchParams());
-    link.href = path + "?" + (takes ? query : other);
+    const handed = (takes ? query : other).toString();
+    link.href = handed ? path + "?" + handed : path;
   }
 }
 
