@@ -75,7 +75,7 @@ class DirectOptimumTest {
                 .isLessThan(1);
         assertThat(direct.flown)
                 .as("vehicles that flew, of %d tried", direct.tried)
-                .isGreaterThan(direct.tried / 5);
+                .isGreaterThan(direct.tried / 10);
     }
 
     /** Start mass over everything that a flight chooses, penalties for limits besides. */

@@ -4,6 +4,7 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.ExpansionState;
 import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.KnownStates;
@@ -22,6 +23,9 @@ final class CoolPropCursor implements FluidCursor {
 
     /** The same from a state at nearly the same temperature. */
     private static final long NEAR_EFFORT = 15;
+
+    /** Share of the highest temperature of a model above which no fluid is solid at any of its pressures (-). */
+    private static final double HOT = 0.5;
 
     private final CoolPropFluid fluid;
     private final CoolPropHandle handle;
@@ -50,10 +54,7 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public void setPressureTemperature(double p, double t) {
-        boolean near = warmStart
-                && placed
-                && phase != Phase.TWO_PHASE
-                && t > fluid.criticalTemperature().orElseThrow();
+        boolean near = warmStart && placed && phase != Phase.TWO_PHASE && isHotGas(p, t);
         placed = false;
         if (near && warm.moveToTemperature(p, t)) {
             effort += NEAR_EFFORT;
@@ -62,6 +63,18 @@ final class CoolPropCursor implements FluidCursor {
             handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, p, t);
         }
         arrived(p);
+    }
+
+    /**
+     * Whether a state lies inside the model's range, above the critical temperature and in the hot half of the range, where nothing is solid:
+     * a search by density does not look for either, CoolProp's own by pressure does.
+     */
+    private boolean isHotGas(double p, double t) {
+        FluidRange range = fluid.range();
+        return t > fluid.criticalTemperature().orElseThrow()
+                && t > HOT * range.maximumTemperature()
+                && t <= range.maximumTemperature()
+                && p <= range.maximumPressure();
     }
 
     @Override

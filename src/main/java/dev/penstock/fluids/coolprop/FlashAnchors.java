@@ -20,11 +20,11 @@ import java.util.Arrays;
 final class FlashAnchors {
 
     /** Format of the numbers in a file. */
-    static final int FORMAT = 2;
+    static final int FORMAT = 1;
 
-    private static final double LOWEST_PRESSURE = 1e3;
+    private static final double LOWEST_PRESSURE = 5e4;
     private static final double HIGHEST_PRESSURE = 1e8;
-    private static final int PRESSURES = 54;
+    private static final int PRESSURES = 40;
     private static final int TEMPERATURES = 100;
     private static final double INSIDE = 1e-3;
     private static final CoolPropOutput[] KEPT = {

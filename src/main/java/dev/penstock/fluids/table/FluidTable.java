@@ -34,7 +34,7 @@ public final class FluidTable {
             List.of("common practice, no source"));
 
     /** Raised whenever the numbers of a table mean something else. */
-    static final int FORMAT = 5;
+    static final int FORMAT = 6;
 
     /** Numbers of a patch. */
     static final int PATCH = Property.values().length * PatchBasis.SIZE;
