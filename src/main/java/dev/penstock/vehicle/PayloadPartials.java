@@ -21,7 +21,7 @@ import java.util.Optional;
  *
  * <pre>∂P/∂x = − (∂m/∂x) / (∂m/∂P)</pre>
  *
- * m is the speed left in the stages after flying to the same orbit. Central differences of flights with the steering
+ * m is the speed left in the stages after flying to the same orbit. Central differences (one-sided where one side misses the orbit) of flights with the steering
  * that leaves most speed, limits on the way apart: about it the speed left does not change with the steering, so that the derivative
  * is that of best flights. What
  * boosters burn together with the first stage lasts as long as the boosters do.
@@ -102,22 +102,35 @@ public record PayloadPartials(List<Stage> stages) {
             AscentVehicle by(double difference);
         }
 
-        /** A changed vehicle may miss its orbit by a hair where another step does not. */
+        /**
+         * A changed vehicle may miss its orbit by a hair where another step does not; beside where no steering of this kind reaches it,
+         * only one side flies.
+         */
         private double slope(double step, Change change) {
             for (double share : OTHER_STEPS) {
                 try {
-                    return slopeOver(share * step, change);
+                    return slopeBetween(-share * step, share * step, change);
                 } catch (NotConverged missed) {
                     // the next step
                 }
             }
-            return slopeOver(step, change);
+            for (double share : OTHER_STEPS) {
+                try {
+                    return slopeBetween(0, share * step, change);
+                } catch (NotConverged missed) {
+                    // the other side
+                }
+                try {
+                    return slopeBetween(-share * step, 0, change);
+                } catch (NotConverged missed) {
+                    // the next step
+                }
+            }
+            return slopeBetween(-step, step, change);
         }
 
-        private double slopeOver(double step, Change change) {
-            double more = left(change.by(step));
-            double less = left(change.by(-step));
-            return (more - less) / (2 * step);
+        private double slopeBetween(double from, double to, Change change) {
+            return (left(change.by(to)) - left(change.by(from))) / (to - from);
         }
 
         private double left(AscentVehicle vehicle) {
