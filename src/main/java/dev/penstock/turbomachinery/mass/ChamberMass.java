@@ -45,7 +45,6 @@ final class ChamberMass {
     private static final double FULL_PLATE_PRESSURE = 2e6;
 
     private static final double DENSITY = 8200;
-    private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
 
     private ChamberMass() {}
 
@@ -77,7 +76,7 @@ final class ChamberMass {
             }
             double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
             double local = x <= 0 ? pressure : 0.56 * pressure * Math.pow(ratio, -1.25);
-            mass += area(points, i) * (lining.applyAsDouble(x) + DENSITY * local * r * SAFETY_OVER_STRENGTH);
+            mass += area(points, i) * (lining.applyAsDouble(x) + DENSITY * local * r * EngineMetal.SAFETY_OVER_STRENGTH);
         }
         return mass;
     }

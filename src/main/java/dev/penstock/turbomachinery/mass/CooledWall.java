@@ -19,7 +19,6 @@ public record CooledWall(double from, double to, double perArea) {
     /** Liner and channels (kg/m²). */
     static final double LINER = 12;
 
-    private static final double DENSITY = 8000;
     private static final double BRAZE = 1.1;
 
     public CooledWall {
@@ -48,7 +47,7 @@ public record CooledWall(double from, double to, double perArea) {
         Require.positive("cooled wall", "tube wall (m)", thickness);
         Require.positive("cooled wall", "tube diameter (m)", diameter);
         double girthOverPitch = Math.PI * (diameter + thickness) / (diameter + 2 * thickness);
-        return new CooledWall(from, to, BRAZE * DENSITY * thickness * girthOverPitch);
+        return new CooledWall(from, to, BRAZE * EngineMetal.DENSITY * thickness * girthOverPitch);
     }
 
     /** Distance of a place from this wall along the axis (m); zero on it. */

@@ -4,9 +4,9 @@ import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
 /**
- * Mass of a duct of gas before or behind a turbine, as a thin pipe.
+ * Mass of a duct of gas before or behind a turbine.
  * <pre>
- * m = π d s ρ_m L,  d from Mach 0.3 at an exponent of 1.25,  s = p d FS/(2σ) at least 1.5 mm,  FS/σ = 1.5/300 MPa (hot)
+ * a hot {@link ThinPipe} at Mach 0.3 and an exponent of 1.25,  FS/σ = 1.5/300 MPa
  * L = 2 chamber diameters to the next part, 1.2 engine lengths where the gas leaves
  * </pre>
  */
@@ -20,11 +20,8 @@ final class DuctMass {
             "a factor of 2",
             List.of("common practice, no source"));
 
-    private static final double METAL = 8000;
-    private static final double SAFETY_OVER_STRENGTH = 1.5 / 300e6;
     private static final double MACH = 0.3;
     private static final double EXPONENT = 1.25;
-    private static final double THINNEST = 1.5e-3;
 
     private DuctMass() {}
 
@@ -35,9 +32,9 @@ final class DuctMass {
      */
     static MassItem of(EngineParts.GasDuct duct, double chamberDiameter, double lineLength) {
         double velocity = MACH * Math.sqrt(EXPONENT * duct.pressure() / duct.density());
-        double bore = Math.sqrt(4 * duct.massFlow() / (Math.PI * duct.density() * velocity));
-        double wall = Math.max(0.5 * duct.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
+        ThinPipe pipe = ThinPipe.of(
+                duct.massFlow(), duct.density(), velocity, duct.pressure(), EngineMetal.SAFETY_OVER_HOT_STRENGTH);
         double length = duct.dumped() ? lineLength : 2 * chamberDiameter;
-        return EngineMassModel.item(MassPart.DUCT, duct.name(), Math.PI * bore * wall * METAL * length);
+        return EngineMassModel.item(MassPart.DUCT, duct.name(), pipe.mass(length));
     }
 }

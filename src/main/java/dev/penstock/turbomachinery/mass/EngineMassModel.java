@@ -34,11 +34,8 @@ public final class EngineMassModel {
             List.of("humble-1995", "common practice, no source"));
 
     static final String COMMON = "common practice, no source";
-    private static final double METAL = 8000;
-    private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
     private static final double RESIDENCE = 0.005;
     private static final double LINE_VELOCITY = 15;
-    private static final double THINNEST = 1.5e-3;
 
     /** Bore from which the body and drive of a valve weigh a kilogram at least (m). */
     private static final double FULL_VALVE_BORE = 15e-3;
@@ -111,18 +108,23 @@ public final class EngineMassModel {
     }
 
     private static MassItem burner(EngineParts.Burner burner) {
-        double wall =
-                5 * METAL * SAFETY_OVER_STRENGTH * burner.pressure() * burner.massFlow() * RESIDENCE / burner.density();
+        double wall = 5
+                * EngineMetal.DENSITY
+                * EngineMetal.SAFETY_OVER_STRENGTH
+                * burner.pressure()
+                * burner.massFlow()
+                * RESIDENCE
+                / burner.density();
         return item(MassPart.BURNER, burner.name(), Math.max(wall, 2 * Math.sqrt(burner.massFlow())));
     }
 
     private static List<MassItem> line(EngineParts.Line line, double length) {
-        double bore = Math.sqrt(4 * line.massFlow() / (Math.PI * line.density() * LINE_VELOCITY));
-        double wall = Math.max(0.5 * line.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
-        double body = Math.min(1, Math.max(LIGHTEST_VALVE, bore / FULL_VALVE_BORE));
-        double valve = body + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5);
+        ThinPipe pipe = ThinPipe.of(
+                line.massFlow(), line.density(), LINE_VELOCITY, line.pressure(), EngineMetal.SAFETY_OVER_STRENGTH);
+        double body = Math.min(1, Math.max(LIGHTEST_VALVE, pipe.bore() / FULL_VALVE_BORE));
+        double valve = body + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(pipe.bore() / 0.15, 2.5);
         return List.of(
-                item(MassPart.LINE, line.name(), line.name() + " line", Math.PI * bore * wall * METAL * length),
+                item(MassPart.LINE, line.name(), line.name() + " line", pipe.mass(length)),
                 item(MassPart.VALVE, line.name(), line.name() + " valve", valve));
     }
 

@@ -22,9 +22,6 @@ final class ThrustFrame {
             "a lower bound: a factor of 2 for stiffness and fittings",
             List.of("common practice, no source"));
 
-    private static final double METAL = 8000;
-    private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
-
     private ThrustFrame() {}
 
     static MassItem of(EngineParts parts) {
@@ -33,6 +30,8 @@ final class ThrustFrame {
         double exit = contour.points().get(contour.points().size() - 1).radius();
         double reach = contour.chamberRadius() + (n > 1 ? exit / Math.sin(Math.PI / n) : 0);
         return EngineMassModel.item(
-                MassPart.FRAME, "thrust frame", 3 * METAL * SAFETY_OVER_STRENGTH * parts.vacuumThrust() * reach);
+                MassPart.FRAME,
+                "thrust frame",
+                3 * EngineMetal.DENSITY * EngineMetal.SAFETY_OVER_STRENGTH * parts.vacuumThrust() * reach);
     }
 }
