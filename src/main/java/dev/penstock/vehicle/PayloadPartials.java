@@ -66,7 +66,10 @@ public record PayloadPartials(List<Stage> stages) {
 
     private static final class Differences {
 
-        private static final double[] OTHER_STEPS = {1, 0.7, 1.4, 0.4};
+        /** Between which changes a slope is tried, in steps: to both sides first. */
+        private static final double[][] ENDS = {
+            {-1, 1}, {-0.7, 0.7}, {-1.4, 1.4}, {-0.4, 0.4}, {0, 1}, {-1, 0}, {0, 0.7}, {-0.7, 0}, {0, 1.4}, {-1.4, 0}, {0, 0.4}, {-0.4, 0}
+        };
 
         private final FlownSizing flown;
         private final AscentResult flight;
@@ -107,26 +110,15 @@ public record PayloadPartials(List<Stage> stages) {
          * only one side flies.
          */
         private double slope(double step, Change change) {
-            for (double share : OTHER_STEPS) {
+            NotConverged first = null;
+            for (double[] ends : ENDS) {
                 try {
-                    return slopeBetween(-share * step, share * step, change);
+                    return slopeBetween(ends[0] * step, ends[1] * step, change);
                 } catch (NotConverged missed) {
-                    // the next step
+                    first = first == null ? missed : first;
                 }
             }
-            for (double share : OTHER_STEPS) {
-                try {
-                    return slopeBetween(0, share * step, change);
-                } catch (NotConverged missed) {
-                    // the other side
-                }
-                try {
-                    return slopeBetween(-share * step, 0, change);
-                } catch (NotConverged missed) {
-                    // the next step
-                }
-            }
-            return slopeBetween(-step, step, change);
+            throw first;
         }
 
         private double slopeBetween(double from, double to, Change change) {
