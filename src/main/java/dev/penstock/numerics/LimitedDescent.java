@@ -1,6 +1,5 @@
 package dev.penstock.numerics;
 
-import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -208,7 +207,7 @@ public final class LimitedDescent {
         }
         double[] s = new double[x.length];
         for (double radius : new double[] {0.2, 0.05, 0.01}) {
-            s = array(Minimizer.within(
+            s = Minimizer.within(
                             "model of a search",
                             at -> sum.applyAsDouble(at(models, at)),
                             s,
@@ -217,12 +216,8 @@ public final class LimitedDescent {
                             radius,
                             1e-6,
                             MODEL_VALUES)
-                    .point());
+                    .array();
         }
         return s;
-    }
-
-    private static double[] array(List<Double> list) {
-        return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

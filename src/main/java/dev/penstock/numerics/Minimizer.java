@@ -39,6 +39,11 @@ public final class Minimizer {
         public Minimum {
             point = List.copyOf(point);
         }
+
+        /** @return the point as an array of its own */
+        public double[] array() {
+            return point.stream().mapToDouble(Double::doubleValue).toArray();
+        }
     }
 
     /**

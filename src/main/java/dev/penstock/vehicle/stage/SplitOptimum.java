@@ -60,10 +60,9 @@ public final class SplitOptimum {
         for (int i = 0; i < n - 1; i++) {
             start[i] = 1.0 / (n - i);
         }
-        List<Double> point = Minimizer.within(
+        return split(Minimizer.within(
                         "split of the delta-v", x -> badness(split(x)), start, low, high, 0.1, 1e-6, MAX_EVALUATIONS)
-                .point();
-        return split(point.stream().mapToDouble(Double::doubleValue).toArray());
+                .array());
     }
 
     /** Each number is the stage's share of what the stages below have left over. */
