@@ -2,6 +2,7 @@ package dev.penstock.reports.claims;
 
 import dev.penstock.claims.answer.Band;
 import dev.penstock.claims.answer.Judgement;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -162,7 +163,7 @@ public final class JudgementView {
     }
 
     private static String words(String path) {
-        return path.replace('.', ' ').replace('_', ' ').replace(" isp ", " Isp ");
+        return KeyPath.words(path).replace(", ", " ").replace(" isp ", " Isp ");
     }
 
     /**
