@@ -289,20 +289,16 @@ export function address(file, changes, step = false) {
   const home = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
   const engine = home ? openEngine : { file, changes };
   const beside = (query) => written(query, "engine", "engine.set.", engine.file, engine.changes);
-  const query = written(new URLSearchParams(), "file", "set.", file, changes);
-  if (home) {
-    beside(query);
-  }
+  const opened = (at) => written(new URLSearchParams(), "file", "set.", at.file, at.changes);
+  const query = home ? beside(opened({ file, changes })) : opened(engine);
   const here = location.pathname + "?" + query;
   if (here !== location.pathname + location.search) {
     history[step ? "pushState" : "replaceState"](null, "", here);
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
-    const ofEngines = !["/vehicle", "/claims"].includes(path);
-    const takes = home ? path === home || (path === "/studies" && home === "/vehicle") : ofEngines;
-    const other = ofEngines ? written(new URLSearchParams(), "file", "set.", engine.file, engine.changes) : beside(new URLSearchParams());
-    const handed = (takes ? query : other).toString();
+    const same = path === home || (path === "/studies" && home === "/vehicle");
+    const handed = String(same ? query : ["/vehicle", "/claims"].includes(path) ? beside(new URLSearchParams()) : opened(engine));
     link.href = handed ? path + "?" + handed : path;
   }
 }
