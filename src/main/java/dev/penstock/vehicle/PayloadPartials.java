@@ -68,7 +68,18 @@ public record PayloadPartials(List<Stage> stages) {
 
         /** Between which changes a slope is tried, in steps: to both sides first. */
         private static final double[][] ENDS = {
-            {-1, 1}, {-0.7, 0.7}, {-1.4, 1.4}, {-0.4, 0.4}, {0, 1}, {-1, 0}, {0, 0.7}, {-0.7, 0}, {0, 1.4}, {-1.4, 0}, {0, 0.4}, {-0.4, 0}
+            {-1, 1},
+            {-0.7, 0.7},
+            {-1.4, 1.4},
+            {-0.4, 0.4},
+            {0, 1},
+            {-1, 0},
+            {0, 0.7},
+            {-0.7, 0},
+            {0, 1.4},
+            {-1.4, 0},
+            {0, 0.4},
+            {-0.4, 0}
         };
 
         private final FlownSizing flown;

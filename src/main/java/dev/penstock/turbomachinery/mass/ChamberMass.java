@@ -76,7 +76,8 @@ final class ChamberMass {
             }
             double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
             double local = x <= 0 ? pressure : 0.56 * pressure * Math.pow(ratio, -1.25);
-            mass += area(points, i) * (lining.applyAsDouble(x) + DENSITY * local * r * EngineMetal.SAFETY_OVER_STRENGTH);
+            mass += area(points, i)
+                    * (lining.applyAsDouble(x) + DENSITY * local * r * EngineMetal.SAFETY_OVER_STRENGTH);
         }
         return mass;
     }
