@@ -2,6 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.app.answer.EngineAnswer;
 import dev.penstock.app.edit.TomlEdit;
+import dev.penstock.claims.answer.OpeningClaims;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
@@ -117,6 +118,7 @@ final class EngineRoutes {
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
         routes.post("/api/text", this::text);
+        routes.post("/api/claims/begin", this::claims);
         routes.post("/api/save", this::save);
     }
 
@@ -332,6 +334,15 @@ final class EngineRoutes {
                         () -> SlideFiles.archive(
                                 new SlideFiles(balance.concept().name(), EngineSlides.of(balance, vehicle(balance)))
                                         .files())));
+    }
+
+    /** Claims about an engine with its changes, as text to begin with. */
+    private void claims(Context request) {
+        RequestBody body = RequestBody.of(request);
+        Question sent = Question.of(body);
+        Question question = new Question(sent.name(), workspace.text(body), sent.changes());
+        EngineBalance balance = engine(question, Asker.of(request)).balance();
+        LocalServer.json(request, Map.of("text", OpeningClaims.of(balance)));
     }
 
     private void text(Context request) {

@@ -43,6 +43,9 @@ public record Claim(
     private static final Pattern POSITIVE =
             Pattern.compile("(engine|vehicle)\\.(?!payload|mass_flow).*(mass|thrust_to_weight).*");
 
+    /** Half of the 90 % interval of a claim that does not say how sure it is, as a share: common practice, no source. */
+    public static final double USUAL_SHARE = 0.02;
+
     private static final double EDGE_OF_RANGE = 0.02;
     private static final double EDGE_OF_BOUND = 0.005;
 

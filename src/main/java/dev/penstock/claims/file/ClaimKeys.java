@@ -14,9 +14,6 @@ import java.util.OptionalDouble;
 /** Reads one claim, or one prior, in the unit of what it is about. */
 final class ClaimKeys {
 
-    /** A claim that does not say how sure it is: common practice, no source. */
-    private static final double USUAL_SHARE = 0.02;
-
     private final String path;
     private final List<InputTable> tables;
     private final Optional<Dimension> dimension;
@@ -95,7 +92,7 @@ final class ClaimKeys {
             return Optional.empty();
         }
         if (value.isPresent()) {
-            double usual = Math.max(USUAL_SHARE * Math.abs(value.getAsDouble()), Double.MIN_NORMAL);
+            double usual = Math.max(Claim.USUAL_SHARE * Math.abs(value.getAsDouble()), Double.MIN_NORMAL);
             return Optional.of(Claim.within(path, value.getAsDouble(), half.orElse(usual), source));
         }
         return Optional.of(Claim.range(path, low, high, half, source));

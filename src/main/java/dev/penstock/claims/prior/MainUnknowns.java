@@ -26,6 +26,7 @@ public final class MainUnknowns {
     /** What is believed of it depends on the cycle. */
     private static final String PRESSURE = "engine.chamber_pressure";
 
+    private static final String RATIO = "propellants.mixture_ratio";
     private static final List<String> SIZES =
             List.of("engine.thrust_vacuum", "engine.thrust_sea_level", "engine.throat_diameter");
     private static final List<String> EXPANSIONS = List.of("nozzle.area_ratio", "nozzle.exit_pressure");
@@ -36,6 +37,14 @@ public final class MainUnknowns {
     private MainUnknowns() {}
 
     /**
+     * @param path an input
+     * @return whether it is what every judgement of an engine seeks, beside its size
+     */
+    public static boolean sought(String path) {
+        return path.equals(PRESSURE) || path.equals(RATIO) || EXPANSIONS.contains(path);
+    }
+
+    /**
      * @param file claims
      * @param cycle what the engine is
      * @param oxidizer oxidizer
@@ -44,7 +53,7 @@ public final class MainUnknowns {
      * @throws InvalidInput if a claim or a prior names an input of which nothing is believed
      */
     public static List<Unknown> of(ClaimsFile file, CycleKind cycle, Propellant oxidizer, Propellant fuel) {
-        Set<String> paths = new LinkedHashSet<>(List.of(PRESSURE, "propellants.mixture_ratio"));
+        Set<String> paths = new LinkedHashSet<>(List.of(PRESSURE, RATIO));
         one(file, SIZES).ifPresent(paths::add);
         one(file, EXPANSIONS).ifPresent(paths::add);
         if (file.aboutVehicle()) {

@@ -1,15 +1,18 @@
 // The page of claims. The text under change lives here; the server reads it, judges it and keeps nothing.
-import { address, addressed, asFileName, byId, calm, choose, complain, get, keep, make, place, post, say, sections, watch } from "./common.js";
+import { addressed, asFileName, byId, calm, choose, complain, get, keep, listed, make, openEngine, place, post, say, sections, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, report } from "./panel.js";
 import { pictureTool } from "./picture.js";
 import { whenUnits } from "./units.js";
 
 const FOLDER = "claims/";
+/** Claims about the engine that is open on other pages: they lie in no file until they are saved. */
+const ABOUT = FOLDER + "about-the-open-engine";
+const engineName = openEngine.file.replace(/\.toml$/, "");
 const KINDS = { "value": "value ± error", "range": "between two ends", "at_least": "at least", "at_most": "at most" };
 
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null };
-const edit = editing(state, read);
+const edit = editing(state, read, open);
 const question = edit.question;
 let running = "";
 let number = 0;
@@ -18,13 +21,31 @@ async function open(name, changes = {}) {
   calm();
   calmConflict();
   try {
-    const opened = await get("/api/file?name=" + encodeURIComponent(name));
+    const begun = name === ABOUT && openEngine.file;
+    const opened = begun ? { file: ABOUT, version: "", ...(await post("/api/claims/begin", openEngine)) } : await get("/api/file?name=" + encodeURIComponent(name));
+    byId("file").value = name;
+    byId("as").value = begun ? engineName : "";
+    aboutEngine(begun);
     Object.assign(state, { file: opened.file, text: opened.text, version: opened.version, changes, past: Object.keys(changes).length ? [{}] : [], future: [] });
     forget();
     await read();
   } catch (error) {
     complain(error);
   }
+}
+
+/** Says what the claims were begun from. */
+function aboutEngine(begun) {
+  byId("engine").hidden = !begun;
+  const changes = Object.keys(openEngine.changes).length ? " with its unsaved changes (" + listed(openEngine.changes) + ")" : "";
+  byId("engine").textContent = begun
+    ? "About " + engineName + changes + ": what its concept states is taken as certain, what its estimate gives is claimed. Take out or widen what nobody has said."
+    : "";
+}
+
+/** The files of the workspace, after the open engine. */
+function offer(names) {
+  choose(byId("file"), openEngine.file ? [ABOUT, ...names] : names, { [ABOUT]: "about " + engineName + ", the open engine" });
 }
 
 /** A judgement belongs to the claims that it was made of. */
@@ -37,7 +58,7 @@ function forget() {
 
 async function read() {
   const mine = ++number;
-  address(state.file, state.changes);
+  edit.address();
   try {
     const answer = await post("/api/claims", question());
     if (mine !== number) {
@@ -83,8 +104,8 @@ function claim(c) {
     ...Object.entries(KINDS).map(([value, text]) => make("option", { value, selected: value === kind }, text)));
   choice.addEventListener("change", () => edit.set(asKind(at, c.fields, choice.value)));
   return make("fieldset", { class: "claim", "data-claim": c.path },
-    make("legend", {}, c.path),
-    make("p", { class: "kind" }, c.title),
+    make("legend", {}, c.title || c.path),
+    make("p", { class: "kind" }, make("code", {}, c.path)),
     make("div", { class: "field" }, make("label", { for: choice.id }, "what is said"), choice),
     ...[...boxesOf[kind], "source"].map((field) => box(c.path, field, c.fields[field] || "", (value) => edit.set({ [at + "." + field]: value }), !c.own)),
     ...(c.own ? [remove("the claim " + c.path, () => edit.set({ [at]: "" }))] : []));
@@ -270,7 +291,8 @@ async function save(as, version) {
     const saved = await post("/api/claims/save", question({ as, version }));
     calmConflict();
     Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: [], future: [] });
-    choose(byId("file"), (await get("/api/files")).claims);
+    offer((await get("/api/files")).claims);
+    aboutEngine(false);
     byId("file").value = saved.file;
     await read();
     say("Saved as " + saved.file + "; penstock judge " + saved.file.replace(/^claims\/|\.toml$/g, "") + " judges it.");
@@ -279,7 +301,7 @@ async function save(as, version) {
   }
 }
 
-byId("file").addEventListener("change", (e) => open(e.target.value));
+byId("file").addEventListener("change", (e) => { state.step = true; open(e.target.value); });
 byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", () => {
   const as = place(FOLDER, byId("as").value.trim());
@@ -298,8 +320,8 @@ pictureTool(byId("picture"), (values) => edit.set(Object.assign({}, ...values.ma
 
 try {
   const names = (await get("/api/files")).claims;
-  choose(byId("file"), names);
-  if (names.length) {
+  offer(names);
+  if (byId("file").options.length) {
     await open(byId("file").value, addressed());
   } else {
     say("The workspace holds no claims yet.");

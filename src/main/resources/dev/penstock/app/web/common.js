@@ -241,9 +241,9 @@ async function watched(path, count, doing) {
 }
 
 /** Fills a choice of files and picks the one that the address names, or the first. */
-export function choose(select, names) {
+export function choose(select, names, titles = {}) {
   const wanted = new URLSearchParams(location.search).get("file");
-  select.replaceChildren(...names.map((name) => make("option", { value: name }, name.replace(/\.toml$/, ""))));
+  select.replaceChildren(...names.map((name) => make("option", { value: name }, titles[name] || name.replace(/\.toml$/, ""))));
   if (wanted && !names.includes(wanted)) {
     select.prepend(make("option", { value: wanted }, wanted));
   }
@@ -266,39 +266,48 @@ function headed(head) {
   return values;
 }
 
-/** The engine that is open on other pages, with its unsaved changes: pages of vehicles and claims keep it, and hand it back. */
-export const openEngine = { file: new URLSearchParams(location.search).get("engine") || "", changes: headed("engine.set.") };
+const OPENED = ["engine", "vehicle", "claims"];
+const kindOf = (file) => ({ vehicles: "vehicle", claims: "claims" }[file.split("/")[0]] || "engine");
 
-/** Writes a file with its changes into a query, with names that begin alike. */
-function written(query, name, head, file, changes) {
-  if (file) {
-    query.set(name, file);
+/** What is open on other pages with its unsaved changes, by its kind: each page keeps the others' and hands them back. */
+const elsewhere = Object.fromEntries(OPENED.map((kind) =>
+  [kind, { file: new URLSearchParams(location.search).get(kind) || "", changes: headed(kind + ".set.") }]));
+export const openEngine = elsewhere.engine;
+
+/** Changes for people. */
+export const listed = (changes) => Object.entries(changes).map(([key, value]) => key + " = " + (value || "left out")).join(", ");
+
+/** A query that opens one kind of thing and carries the others. */
+function carrying(kind, opened) {
+  const query = new URLSearchParams();
+  for (const one of [kind, ...OPENED.filter((other) => other !== kind)]) {
+    const [name, head] = one === kind ? ["file", "set."] : [one, one + ".set."];
+    if (opened[one].file) {
+      query.set(name, opened[one].file);
+    }
+    for (const [key, value] of Object.entries(opened[one].changes)) {
+      query.set(head + key, value);
+    }
   }
-  for (const [key, value] of Object.entries(changes)) {
-    query.set(head + key, value);
-  }
-  return query;
+  return String(query);
 }
 
 /**
- * Writes the open file and its unsaved changes into the address and into the links to the other pages, and the open engine with them.
+ * Writes the open file and its unsaved changes into the address and into the links to the other pages, with what is open there.
  *
  * @param step whether the browser's way back leads to the address as it was
  */
 export function address(file, changes, step = false) {
-  const home = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
-  const engine = home ? openEngine : { file, changes };
-  const beside = (query) => written(query, "engine", "engine.set.", engine.file, engine.changes);
-  const opened = (at) => written(new URLSearchParams(), "file", "set.", at.file, at.changes);
-  const query = home ? beside(opened({ file, changes })) : opened(engine);
-  const here = location.pathname + "?" + query;
+  const home = kindOf(file);
+  const opened = { ...elsewhere, [home]: { file, changes } };
+  const here = location.pathname + "?" + carrying(home, opened);
   if (here !== location.pathname + location.search) {
     history[step ? "pushState" : "replaceState"](null, "", here);
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
-    const same = path === home || (path === "/studies" && home === "/vehicle");
-    const handed = String(same ? query : ["/vehicle", "/claims"].includes(path) ? beside(new URLSearchParams()) : opened(engine));
+    const kind = { "/vehicle": "vehicle", "/claims": "claims", "/studies": home === "vehicle" ? home : "engine" }[path] || "engine";
+    const handed = carrying(kind, opened);
     link.href = handed ? path + "?" + handed : path;
   }
 }

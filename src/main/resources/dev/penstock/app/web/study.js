@@ -1,5 +1,5 @@
 // Studies: what a page has been set to, kept as a file that the command line does again; and steps back.
-import { byId, calm, complain, get, make, place as placeIn, post, Refused, say } from "./common.js";
+import { byId, calm, complain, get, listed, make, place as placeIn, post, Refused, say } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 
 /** The study that the address asks for, read before the page writes its own case there; null if it asks for none. */
@@ -83,6 +83,5 @@ export function studies(study, form, capture, restore, run, steps = true) {
 
 /** What a study sets in place of the values of its cases. */
 export function settings(changes) {
-  const keys = Object.keys(changes);
-  byId("set").replaceChildren(...(keys.length ? ["With " + keys.map((k) => k + " = " + changes[k]).join(", ") + "."] : []));
+  byId("set").replaceChildren(...(Object.keys(changes).length ? ["With " + listed(changes) + "."] : []));
 }

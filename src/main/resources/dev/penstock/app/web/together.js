@@ -1,5 +1,5 @@
 // Concepts side by side.
-import { addressed, byId, calm, complain, get, make, post, say, takeAway } from "./common.js";
+import { address, addressed, byId, calm, complain, get, make, post, say, takeAway } from "./common.js";
 import { settings, studies } from "./study.js";
 import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
@@ -98,6 +98,9 @@ try {
   byId("files").replaceChildren(...all.concepts.map((name, i) =>
     make("label", { class: "check" }, make("input", { type: "checkbox", value: name, checked: carried ? name === carried || i < 2 : i < 3 }), " " + name.replace(/\.toml$/, ""))));
   settings(changes);
+  if (carried) {
+    address(carried, changes);
+  }
   studies("compare", byId("choice"), () => ({ cases: chosen(), changes, vary: [], samples: 0, fly: false }), restore, run);
 } catch (error) {
   complain(error);

@@ -1,5 +1,5 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { addressed, asFileName, byId, calm, choose, complain, drawing, get, make, openEngine, place as placeIn, post, say, table, watch } from "./common.js";
+import { addressed, asFileName, byId, calm, choose, complain, drawing, get, listed, make, openEngine, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, figuresFirst, inputPanel, report, warnings, wayBack } from "./panel.js";
 import { asked, studies } from "./study.js";
@@ -74,11 +74,11 @@ function show(answer) {
 
 /** Says which unsaved changes of an engine count here, and takes them out on request. */
 function engineNote(engines) {
-  const changes = Object.entries(openEngine.changes);
-  byId("engine").hidden = !changes.length;
-  if (changes.length) {
+  const changed = Object.keys(openEngine.changes).length > 0;
+  byId("engine").hidden = !changed;
+  if (changed) {
     const name = openEngine.file.replace(/\.toml$/, "");
-    const said = changes.map(([key, value]) => key + " = " + (value || "left out")).join(", ");
+    const said = listed(openEngine.changes);
     const without = make("button", { type: "button" }, "Without them");
     without.addEventListener("click", () => {
       openEngine.changes = {};

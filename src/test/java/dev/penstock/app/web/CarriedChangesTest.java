@@ -3,11 +3,17 @@ package dev.penstock.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.claims.file.Claim;
+import dev.penstock.claims.file.ClaimsFile;
+import dev.penstock.claims.file.ClaimsReader;
+import dev.penstock.cycles.concept.CycleKind;
+import dev.penstock.fluids.FluidLibrary;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -51,11 +57,49 @@ class CarriedChangesTest extends BrowserTest {
                 .startsWith("With the unsaved changes of heron: engine.chamber_pressure = 85 bar.");
         assertThat(firstFigure()).doesNotStartWith(saved);
         assertThat(browser.findElement(By.linkText("Engine")).getAttribute("href"))
-                .endsWith("/" + CHANGED);
+                .contains("/" + CHANGED);
         press(id("engine").findElement(By.tagName("button")));
         patience().until(b -> !id("engine").isDisplayed() && firstFigure().startsWith(saved));
         assertThat(browser.findElement(By.linkText("Engine")).getAttribute("href"))
-                .endsWith("?file=heron.toml");
+                .contains("?file=heron.toml&vehicle=")
+                .doesNotContain("85");
+    }
+
+    @Test
+    void claimsBeginFromTheOpenEngineAndWaitForIt() throws IOException {
+        go("/" + CHANGED);
+        waitFor("Balanced in");
+        browser.findElement(By.linkText("Claims")).click();
+        patience().until(b -> b.getCurrentUrl().contains("/claims"));
+        waitFor("Read: ");
+        assertThat(id("title").getText()).isEqualTo("About Heron");
+        assertThat(id("engine").getText())
+                .startsWith("About heron with its unsaved changes (engine.chamber_pressure = 85 bar)");
+        assertThat(id("in-engine-chamber_pressure-value").getAttribute("value")).isEqualTo("85.00 bar");
+        type("in-engine-mass-within", "30 %");
+        patience().until(b -> b.getCurrentUrl().contains("set.claims.engine.mass.within"));
+        String sent = browser.getCurrentUrl();
+        browser.findElement(By.linkText("Engine")).click();
+        waitFor("Balanced in");
+        assertThat(measure("chamber_pressure_Pa")).startsWith("85.00 bar");
+        browser.findElement(By.linkText("Claims")).click();
+        patience().until(b -> b.getCurrentUrl().equals(sent));
+        waitFor("Read: ");
+        assertThat(id("in-engine-mass-within").getAttribute("value")).isEqualTo("30 %");
+        press(id("saveas"));
+        waitFor("Saved as claims/heron.toml");
+        ClaimsFile file =
+                new ClaimsReader(FluidLibrary.open()).parse("heron", served.text("claims/heron.toml"), Map.of());
+        assertThat(file.cycles()).extracting(CycleKind::id).containsExactly("gas-generator");
+        // What Heron's file states of size and machines, but not what every judgement seeks.
+        assertThat(file.given())
+                .containsEntry("engine.thrust_sea_level", "\"620 kN\"")
+                .containsEntry("turbines.main.pressure_ratio", "18")
+                .doesNotContainKeys(
+                        "engine.chamber_pressure", "propellants.mixture_ratio", "nozzle.area_ratio", "name", "cycle");
+        assertThat(file.claims())
+                .extracting(Claim::path)
+                .contains("engine.isp_vacuum", "engine.chamber_pressure", "engine.mass");
     }
 
     /** With what it was before behind it, where it has changed. */
