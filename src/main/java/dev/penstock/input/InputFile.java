@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,9 @@ public final class InputFile {
     private final String name;
     private final String text;
     private final ObjectNode tree;
+    /** Changes as they were typed: a text may look like a number. */
+    private final Map<String, String> typed;
+
     private final InputTable root;
     private final List<InvalidInput.Problem> problems = new ArrayList<>();
     private final Map<String, InputValue> inputs = new LinkedHashMap<>();
@@ -43,10 +47,11 @@ public final class InputFile {
     private String sourceless = "no source given";
     private FileDefaults defaults = FileDefaults.NONE;
 
-    private InputFile(String name, String text, ObjectNode tree) {
+    private InputFile(String name, String text, ObjectNode tree, Map<String, String> typed) {
         this.name = name;
         this.text = text;
         this.tree = tree;
+        this.typed = typed;
         this.root = new InputTable(this, "", tree, Optional.empty());
     }
 
@@ -60,7 +65,9 @@ public final class InputFile {
     public InputFile with(Map<String, String> changes) {
         ObjectNode copy = tree.deepCopy();
         changes.forEach((path, value) -> change(copy, path, value));
-        return new InputFile(name, text, copy);
+        Map<String, String> all = new HashMap<>(typed);
+        all.putAll(changes);
+        return new InputFile(name, text, copy, all);
     }
 
     /**
@@ -130,7 +137,7 @@ public final class InputFile {
         }
         ObjectNode object = tree instanceof ObjectNode o ? o : emptyTable();
         changes.forEach((path, value) -> change(object, path, value));
-        return new InputFile(name, text, object);
+        return new InputFile(name, text, object, Map.copyOf(changes));
     }
 
     private static void change(ObjectNode root, String path, String value) {
@@ -222,6 +229,14 @@ public final class InputFile {
 
     static ObjectNode emptyTable() {
         return JsonNodeFactory.instance.objectNode();
+    }
+
+    /** A value where any text will do: what was typed as a change is one, whatever it looks like. */
+    JsonNode asText(String path, JsonNode value) {
+        String change = typed.get(path);
+        return change == null || value.isTextual()
+                ? value
+                : JsonNodeFactory.instance.textNode(change.strip());
     }
 
     /** @return the top table */

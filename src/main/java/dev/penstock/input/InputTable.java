@@ -255,7 +255,8 @@ public final class InputTable {
             }
             return usual.map(Usual::value);
         }
-        Optional<T> value = input.kind().read(written, what -> problem(key, show(written), what));
+        JsonNode meant = input.kind() instanceof InputKind.Text ? file.asText(pathOf(key), written) : written;
+        Optional<T> value = input.kind().read(meant, what -> problem(key, show(written), what));
         value.ifPresent(v -> file.note(new InputValue(
                 input, pathOf(key), value, true, file.source(pathOf(key)), Optional.empty(), "", List.of())));
         return value;
@@ -416,7 +417,7 @@ public final class InputTable {
         if (value == null) {
             return Optional.empty();
         }
-        return new InputKind.Text().read(value, what -> problem(key, show(value), what));
+        return new InputKind.Text().read(file.asText(pathOf(key), value), what -> problem(key, show(value), what));
     }
 
     /**

@@ -42,6 +42,15 @@ class InputFileTest {
         assertThat(pressure(file(Map.of()))).isEqualTo(7.5e6);
     }
 
+    /** By definition: any text may be typed where a text is asked for, also one that looks like something else. */
+    @Test
+    void aTextMayLookLikeANumberATruthOrAList() {
+        for (String typed : List.of("-3", "1.50", "true", "[2]", "-3 # no remark", "a \"b\"")) {
+            assertThat(file(Map.of("name", typed)).root().text("name")).isEqualTo(typed);
+        }
+        assertThat(file(Map.of("name", "\"-3\"")).root().text("name")).isEqualTo("-3");
+    }
+
     @Test
     void reportsAllProblemsTogetherWithTheirLines() {
         InputFile file = file(Map.of());

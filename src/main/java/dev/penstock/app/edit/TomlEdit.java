@@ -1,13 +1,18 @@
 package dev.penstock.app.edit;
 
+import dev.penstock.input.InputKind;
+import dev.penstock.input.InputValue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -36,12 +41,27 @@ public final class TomlEdit {
     /**
      * @param text TOML text
      * @param changes value by dotted path, as a command line writes them; an empty one takes a value or a table out
+     * @param isText whether the value at a path is any text, which is then written in quotes even if it looks like a number
      * @return the text with the values in place
      */
-    public static String apply(String text, Map<String, String> changes) {
+    public static String apply(String text, Map<String, String> changes, Predicate<String> isText) {
         TomlEdit edit = new TomlEdit(text);
-        changes.forEach(edit::set);
+        changes.forEach((path, value) -> edit.set(path, value.isBlank() ? "" : literal(value, isText.test(path))));
         return String.join("\n", edit.lines);
+    }
+
+    /**
+     * @param text TOML text of a concept or vehicle
+     * @param changes value by dotted path, as a command line writes them; an empty one takes a value or a table out
+     * @param inputs what the text says with these changes
+     * @return the text with the values in place
+     */
+    public static String apply(String text, Map<String, String> changes, List<InputValue> inputs) {
+        Set<String> texts = inputs.stream()
+                .filter(i -> i.input().kind() instanceof InputKind.Text)
+                .map(InputValue::key)
+                .collect(Collectors.toSet());
+        return apply(text, changes, texts::contains);
     }
 
     /**
@@ -58,8 +78,9 @@ public final class TomlEdit {
         return value.replaceAll("^([\"'])(.*)\\1$", "$2");
     }
 
-    private void set(String path, String value) {
-        if (value.isBlank()) {
+    /** Puts a literal in its place; an empty one takes out what is there. */
+    private void set(String path, String literal) {
+        if (literal.isEmpty()) {
             remove(path);
             return;
         }
@@ -69,10 +90,10 @@ public final class TomlEdit {
         if (there.isPresent()) {
             Entry entry = there.get();
             lines.subList(entry.first(), entry.last() + 1).clear();
-            lines.add(entry.first(), entry.head() + literal(value) + entry.tail());
+            lines.add(entry.first(), entry.head() + literal + entry.tail());
             return;
         }
-        insert(path, literal(value), entries);
+        insert(path, literal, entries);
     }
 
     /** Takes a value out, or a table with its header and all that stands in it; comments stay. */
@@ -269,9 +290,10 @@ public final class TomlEdit {
         return key.replace("\"", "").replaceAll("\\s*\\.\\s*", ".");
     }
 
-    private static String literal(String value) {
+    private static String literal(String value, boolean anyText) {
         String text = value.strip();
-        if (LITERAL.matcher(text).matches()) {
+        boolean quotes = text.startsWith("\"") || text.startsWith("'");
+        if ((quotes || !anyText) && LITERAL.matcher(text).matches()) {
             return text;
         }
         StringBuilder quoted = new StringBuilder("\"");

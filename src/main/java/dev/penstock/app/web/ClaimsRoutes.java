@@ -134,7 +134,7 @@ final class ClaimsRoutes implements AutoCloseable {
     /** Writes the changes into the text; the claims that it then means must be those on the screen. */
     private void save(Context request) {
         RequestBody body = RequestBody.of(request);
-        String text = TomlEdit.apply(workspace.text(body), body.changes("changes"));
+        String text = TomlEdit.apply(workspace.text(body), body.changes("changes"), ClaimsReader::isText);
         if (!reader.parse(name(body), text, Map.of()).equals(claims(body))) {
             throw new Refusal(422, "the changes do not fit into this file's way of writing; change it in an editor");
         }

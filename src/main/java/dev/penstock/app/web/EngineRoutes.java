@@ -364,7 +364,8 @@ final class EngineRoutes {
      */
     private String edited(Question question) {
         Concept shown = concept(question);
-        String text = TomlEdit.apply(question.text(), question.changes());
+        String text = TomlEdit.apply(
+                question.text(), question.changes(), shown.document().inputs());
         List<?> written =
                 reader.parse(question.name(), text, Map.of()).document().inputs();
         if (!written.equals(shown.document().inputs())) {

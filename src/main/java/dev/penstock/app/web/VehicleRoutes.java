@@ -211,9 +211,17 @@ final class VehicleRoutes implements AutoCloseable {
         Map<Path, String> texts = new LinkedHashMap<>();
         for (Path file : plan.engineFiles()) {
             String saved = workspace.read(name(file)).text();
-            texts.put(file, name(file).equals(question.engine) ? TomlEdit.apply(saved, question.engineChanges) : saved);
+            texts.put(file, name(file).equals(question.engine) ? changed(name(file), saved, question) : saved);
         }
         return texts;
+    }
+
+    private String changed(String name, String saved, Question question) {
+        Map<String, String> changes = question.engineChanges;
+        return TomlEdit.apply(
+                saved,
+                changes,
+                reader.parse(name, saved, changes).document().inputs());
     }
 
     private List<String> names(Map<Path, ?> engines) {
@@ -291,7 +299,8 @@ final class VehicleRoutes implements AutoCloseable {
     private void save(Context request) {
         RequestBody body = RequestBody.of(request);
         Question question = question(body);
-        String text = TomlEdit.apply(question.text(), question.changes());
+        String text = TomlEdit.apply(
+                question.text(), question.changes(), plan(question).inputs());
         Path place = workspace.place(body.text("as"));
         if (!vehicles.parse(question.place(), text, Map.of())
                 .toString()

@@ -330,7 +330,7 @@ final class Assembly {
         if (!mixture.empty() && effective < FEW) {
             cautions.add(String.format(
                     Locale.ROOT,
-                    "%.0f effective samples are few: percentiles are rough, and drawn wider for it; ask for more with --samples.",
+                    "%.0f effective samples are few: percentiles are rough, and drawn wider for it; more engines of each kind make them sure.",
                     effective));
         }
         if (!complete) {

@@ -23,6 +23,10 @@ import java.util.stream.Stream;
 public final class ClaimsReader {
 
     private static final List<String> TOP = ClaimsInputs.FILE.keys();
+    private static final List<String> TEXTS = Stream.of(
+                    ClaimsInputs.NAME, ClaimsInputs.DESCRIPTION, ClaimsInputs.ABOUT, ClaimsInputs.SOURCE)
+            .map(Input::key)
+            .toList();
     private static final String PROPELLANTS = ClaimsInputs.PROPELLANTS.key() + ".";
 
     private final FluidLibrary fluids;
@@ -52,6 +56,14 @@ public final class ClaimsReader {
      */
     public ClaimsFile parse(String name, String text, Map<String, String> changes) {
         return read(InputFile.parse(name, text, placed(changes)));
+    }
+
+    /**
+     * @param path dotted path in a claims file
+     * @return whether any text may stand there
+     */
+    public static boolean isText(String path) {
+        return TEXTS.stream().anyMatch(key -> path.equals(key) || path.endsWith("." + key));
     }
 
     private static Map<String, String> placed(Map<String, String> changes) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The tables of a judgement, for pages and terminals alike. */
 final class JudgementTables {
@@ -108,9 +109,18 @@ final class JudgementTables {
         return table.table();
     }
 
+    /** What the figure is called that further facts should narrow. */
+    static String about(Judgement j) {
+        return Stream.concat(j.figures().stream(), j.unknowns().stream())
+                .filter(f -> f.path().equals(j.about()))
+                .map(Judgement.Finding::title)
+                .findFirst()
+                .orElse(j.about());
+    }
+
     static PageTable nextFacts(Judgement j) {
         PageTable.Builder table =
-                PageTable.titled("What would tell most", "<fact", "<path", "narrows " + j.about() + " by");
+                PageTable.titled("What would tell most", "<fact", "<path", "narrows " + about(j) + " by");
         j.nextFacts().forEach(f -> table.row(f.title(), f.path(), Notation.PERCENT.write(f.gain())));
         return table.table();
     }

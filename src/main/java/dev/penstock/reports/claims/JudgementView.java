@@ -198,7 +198,7 @@ public final class JudgementView {
                     "What would tell most",
                     "Which further fact would narrow the answer most?",
                     List.of("Each fact known within 2 %, by the expected narrowing of "
-                            + plain(judgement, judgement.about()) + "."),
+                            + plain(judgement, JudgementTables.about(judgement)) + "."),
                     List.of(),
                     List.of(JudgementTables.nextFacts(judgement))));
         }

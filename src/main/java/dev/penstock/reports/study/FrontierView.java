@@ -101,7 +101,7 @@ public final class FrontierView {
         List<String> titles = new ArrayList<>(List.of("no."));
         List<StudyFigure> figures = question.figures();
         question.objectives().forEach(o -> titles.add(o.figure().title()));
-        space.variables().forEach(v -> titles.add(v.path()));
+        space.variables().forEach(v -> titles.add(v.words()));
         titles.add("<");
         PageTable.Builder table = PageTable.titled("Frontier", titles.toArray(String[]::new));
         for (int i = 0; i < result.points().size(); i++) {

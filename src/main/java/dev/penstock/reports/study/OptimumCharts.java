@@ -44,7 +44,7 @@ final class OptimumCharts {
                     own.map(o -> PointWords.text(variable, o[at]) + " to ").orElse("")
                             + PointWords.text(variable, best);
             bars.add(new SpanChart.Bar(
-                    variable.path(), from - widened, to + widened, from <= to ? Ink.STEEL : Ink.GAS, text, to));
+                    variable.words(), from - widened, to + widened, from <= to ? Ink.STEEL : Ink.GAS, text, to));
         }
         return new Drawing(
                 SpanChart.svg("changes", "Change of the inputs", "place between the ends of its range (-)", true, bars),

@@ -112,7 +112,7 @@ public final class OptimumView {
             int at = i;
             boolean list = variable.named();
             table.row(
-                    variable.path(),
+                    variable.words(),
                     own.map(o -> PointWords.text(variable, o[at])).orElse("-"),
                     PointWords.text(variable, result.best().values()[i]),
                     list ? "listed" : PointWords.text(variable, variable.at(0)),

@@ -2,6 +2,7 @@ package dev.penstock.reports.study;
 
 import dev.penstock.numerics.variance.Screening;
 import dev.penstock.numerics.variance.SobolIndices;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -126,7 +127,7 @@ public final class SensitivityView {
         for (int i : order(found)) {
             SobolIndices.Index index = found.indices().get(i);
             table.row(
-                    result.space().variables().get(i).path(),
+                    result.space().variables().get(i).words(),
                     three(index.first()),
                     three(index.firstError()),
                     three(index.total()),
@@ -155,7 +156,7 @@ public final class SensitivityView {
         PageTable.Builder table =
                 PageTable.titled("Screening: mean effect over the whole range", titles.toArray(String[]::new));
         result.screened().forEach((path, effects) -> {
-            List<String> cells = new ArrayList<>(List.of(path));
+            List<String> cells = new ArrayList<>(List.of(KeyPath.words(path)));
             for (int f = 0; f < effects.size(); f++) {
                 Screening.Effect effect = effects.get(f);
                 cells.add(PointWords.text(result.figures().get(f), effect.mean()));
@@ -263,15 +264,15 @@ public final class SensitivityView {
         List<SpanChart.Bar> bars = new ArrayList<>();
         for (int i : order(found)) {
             SobolIndices.Index index = found.indices().get(i);
-            String path = result.space().variables().get(i).path();
+            String input = result.space().variables().get(i).words();
             bars.add(new SpanChart.Bar(
-                    path + ", first",
+                    input + ": first",
                     0,
                     Math.max(0, index.first()),
                     Ink.STEEL,
                     error(index.first(), index.firstError())));
             bars.add(new SpanChart.Bar(
-                    path + ", total",
+                    input + ": total",
                     0,
                     Math.max(0, index.total()),
                     Ink.GAS,

@@ -2,6 +2,7 @@ package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.concept.InputsAndWarnings;
@@ -245,7 +246,7 @@ public final class SweepView {
 
     private PageTable table() {
         List<String> titles = new ArrayList<>();
-        sweep.axes().forEach(a -> titles.add("<" + a.path()));
+        sweep.axes().forEach(a -> titles.add("<" + KeyPath.words(a.path())));
         measures.forEach(m -> titles.add(m.name()));
         titles.add("<tightest limit");
         PageTable.Builder table = PageTable.titled("All combinations", titles.toArray(String[]::new));

@@ -2,6 +2,7 @@ package dev.penstock.study.space;
 
 import dev.penstock.input.InputKind;
 import dev.penstock.input.InputValue;
+import dev.penstock.provenance.KeyPath;
 import java.util.List;
 
 /**
@@ -12,6 +13,11 @@ public sealed interface Variable {
 
     /** @return dotted path of the input */
     String path();
+
+    /** @return its path for people */
+    default String words() {
+        return KeyPath.words(path());
+    }
 
     /** @return what it is */
     String title();

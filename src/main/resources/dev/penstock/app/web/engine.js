@@ -214,7 +214,7 @@ function putFlow(flow) {
   const made = drawing(flow, fileName() + "-flow");
   nameStations(made);
   const old = byId("flow").firstElementChild;
-  if (old && !old.querySelector(".fault") && !faulted(state.shown.limits).length && follow(old, made)) {
+  if (old && !old.querySelector(".fault") && !missed(state.shown.limits).length && follow(old, made)) {
     return;
   }
   const diagram = old ? exchange(old, made) : made;
@@ -388,15 +388,43 @@ function limits(all) {
   };
 }
 
-/** Missed limits that have a component. */
-const faulted = (all) => all.filter((l) => !l.met && l.component);
+const missed = (all) => all.filter((l) => !l.met);
 
-/** A missed limit shows on its component in the diagram. */
+/** A missed limit shows on its component in the diagram; one that belongs to no one part below it. */
 function markFaults(figure, all) {
-  for (const limit of faulted(all)) {
-    const part = figure.querySelector('[data-component="' + CSS.escape(limit.component) + '"]');
+  const whole = [];
+  for (const limit of missed(all)) {
+    const part = limit.component && figure.querySelector('[data-component="' + CSS.escape(limit.component) + '"]');
+    const sentence = "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text;
     if (part) {
-      flag(part, "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text, "limit missed");
+      flag(part, sentence, "limit missed");
+    } else {
+      whole.push("limit " + sentence);
+    }
+  }
+  flagWhole(figure.querySelector("svg"), whole);
+}
+
+const SIGN = "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke";
+
+/** Sentences about the whole engine, in lines added at the foot of its diagram. */
+function flagWhole(svg, sentences) {
+  const box = svg.viewBox.baseVal;
+  const { width, height } = box;
+  sentences.forEach((sentence, i) => {
+    const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
+    sign.setAttribute("style", SIGN);
+    sign.setAttribute("x", 14);
+    sign.setAttribute("y", height + 16 * (i + 1) - 6);
+    sign.setAttribute("class", "fault sign");
+    sign.textContent = sentence;
+    svg.append(sign);
+  });
+  if (sentences.length) {
+    const higher = height + 16 * sentences.length + 4;
+    svg.setAttribute("viewBox", [box.x, box.y, width, higher].join(" "));
+    if (svg.hasAttribute("height")) {
+      svg.setAttribute("height", higher);
     }
   }
 }
@@ -428,7 +456,7 @@ function flag(part, sentence, word) {
   const box = part.querySelector("rect");
   if (box && !part.querySelector("text.sign")) {
     const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
-    sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke");
+    sign.setAttribute("style", SIGN);
     sign.textContent = word;
     sign.classList.add("sign");
     part.append(sign);

@@ -37,11 +37,20 @@ const text = (what, attributes) => {
   return [make("label", { for: own.id }, what), own];
 };
 
+/** What the path in a field is called, beside it. */
+function called(box, list) {
+  const note = make("small", { class: "called" });
+  const tell = () => { note.textContent = known[list].find((one) => one.path === box.value.trim())?.title || ""; };
+  box.addEventListener("change", tell);
+  tell();
+  return note;
+}
+
 function varied(path = "", range = "") {
   const [named, box] = text("Input", { list: "paths", class: "path", size: "34", value: path });
   const [over, ends] = text("Range or list", { class: "range", size: "22", value: range, placeholder: "6..12 MPa, or a,b,c" });
   box.addEventListener("change", () => { ends.value = suggested(box.value.trim()); });
-  row("vary", named, box, over, ends);
+  row("vary", named, box, called(box, "inputs"), over, ends);
 }
 
 /** From three quarters to five quarters of what the file says. */
@@ -53,7 +62,7 @@ function suggested(path) {
 function goal(what, path = "") {
   const choice = make("select", { class: "what", "aria-label": "what is asked of it" }, ...KINDS[kind()].goals.map((g) => make("option", { value: g, selected: g === what }, GOALS[g])));
   const [named, box] = text("Figure", { list: "figures", class: "path", size: "34", value: path });
-  row("goals", named, box, choice);
+  row("goals", named, box, called(box, "figures"), choice);
 }
 
 function kept(constraint = "") {
