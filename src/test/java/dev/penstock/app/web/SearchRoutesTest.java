@@ -66,7 +66,7 @@ class SearchRoutesTest {
         assertThat(ended(job).path("doing").asText()).contains("points");
         JsonNode result = served.json(served.get(job + "/result"));
         assertThat(result.path("complete").asBoolean()).isTrue();
-        assertThat(section(result, "best").at("/figures/0/svg").asText()).contains("engine.chamber_pressure");
+        assertThat(section(result, "best").at("/figures/0/svg").asText()).contains("engine, chamber pressure");
         assertThat(section(result, "starts").at("/figures/0/svg").asText()).contains("points tried by the start");
         JsonNode document = served.json(served.get(job + "/answer.json"));
         double best =
@@ -100,7 +100,7 @@ class SearchRoutesTest {
         ended(job);
         JsonNode result = served.json(served.get(job + "/result"));
         assertThat(section(result, "figure-0").at("/figures/0/svg").asText())
-                .contains("engine.chamber_pressure, total");
+                .contains("engine, chamber pressure: total");
         JsonNode input = served.json(served.get(job + "/answer.json")).at("/figures/0/inputs/0");
         // All of the variance is this input's; sixteen points say so roughly.
         assertThat(input.path("total").asDouble()).isBetween(0.4, 1.6);
