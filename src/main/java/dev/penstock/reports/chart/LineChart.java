@@ -172,7 +172,11 @@ public final class LineChart {
         domain.setUpperMargin(0.01);
         CombinedDomainXYPlot plot = new CombinedDomainXYPlot(domain);
         plot.setGap(GAP);
+        if (panels.stream().allMatch(LineChart::whole)) {
+            domain.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        }
         boolean keyed = panels.size() > 1;
+        boolean legend = !keyed && panels.stream().anyMatch(p -> !keyed(p).isEmpty());
         if (keyed) {
             int most =
                     panels.stream().skip(1).mapToInt(LineChart::keyRows).max().orElse(0);
@@ -188,13 +192,18 @@ public final class LineChart {
             plot.add(part, panel.weight());
         }
         ChartRenderingInfo info = new ChartRenderingInfo();
-        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, !keyed);
+        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, legend);
         String svg = ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info, canvas -> {
             for (int i = 0; keyed && i < panels.size(); i++) {
                 keys(canvas, panels.get(i), info.getPlotInfo().getSubplotInfo(i).getDataArea());
             }
         });
         return CurveData.into(svg, xLabel, plot, info, panels, marks);
+    }
+
+    /** Whether every place on the horizontal axis is a whole number: points tried, generations. */
+    private static boolean whole(Panel panel) {
+        return panel.curves().stream().flatMap(c -> c.points().stream()).allMatch(p -> p.x() == Math.rint(p.x()));
     }
 
     /** What is told by a key: not what was before, nor a lone curve that its axis names. */

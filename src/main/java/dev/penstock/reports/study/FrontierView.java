@@ -169,22 +169,23 @@ public final class FrontierView {
     }
 
     private Drawing front() {
-        StudyFigure across = question.objectives().get(0).figure();
+        FigureAxis across = axis(question.objectives().get(0).figure());
         List<LineChart.Panel> panels = new ArrayList<>();
         for (int k = 1; k < question.objectives().size(); k++) {
             int which = k;
-            StudyFigure up = question.objectives().get(k).figure();
+            StudyFigure figure = question.objectives().get(k).figure();
+            FigureAxis up = axis(figure);
             List<Curve.Point> points = result.points().stream()
-                    .map(p -> new Curve.Point(p.figures()[0], p.figures()[which]))
+                    .map(p -> new Curve.Point(across.at(p.figures()[0]), up.at(p.figures()[which])))
                     .toList();
             panels.add(new LineChart.Panel(
-                    label(up), 1, false, List.of(new Curve(up.title(), Ink.GAS, false, points).marked())));
+                    up.label(), 1, false, List.of(new Curve(figure.title(), Ink.GAS, false, points).marked())));
         }
         List<LineChart.Mark> marks = knee < 0
                 ? List.of()
-                : List.of(new LineChart.Mark(result.points().get(knee).figures()[0], "knee"));
+                : List.of(new LineChart.Mark(across.at(result.points().get(knee).figures()[0]), "knee"));
         return new Drawing(
-                LineChart.svg("front", title(), label(across), panels, 120 + 220 * panels.size(), List.of(), marks),
+                LineChart.svg("front", title(), across.label(), panels, 120 + 220 * panels.size(), List.of(), marks),
                 "Each mark is an engine or vehicle of its own that nothing tried beats in everything. The upright line is the"
                         + " knee: the point farthest from the straight line between the ends.",
                 true);
@@ -206,9 +207,7 @@ public final class FrontierView {
                 true);
     }
 
-    /** Label of an axis that shows a figure in SI. */
-    static String label(StudyFigure figure) {
-        String unit = figure.notation().siUnit();
-        return figure.title() + (unit.isEmpty() ? "" : " (" + unit + ")");
+    static FigureAxis axis(StudyFigure figure) {
+        return FigureAxis.of(figure.title(), figure.notation());
     }
 }

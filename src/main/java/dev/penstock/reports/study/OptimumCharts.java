@@ -5,7 +5,6 @@ import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
-import dev.penstock.study.search.Objective;
 import dev.penstock.study.search.OptimumResult;
 import dev.penstock.study.space.StudySpace;
 import dev.penstock.study.space.Variable;
@@ -58,10 +57,10 @@ final class OptimumCharts {
 
     /** The best of each start against the points that it had tried; nothing where no start found a feasible point. */
     Optional<Drawing> history() {
-        Objective objective = result.question().objectives().get(0);
+        FigureAxis axis = FrontierView.axis(result.question().objectives().get(0).figure());
         List<Curve> curves = new ArrayList<>();
         for (int s = 0; s < result.starts().size(); s++) {
-            List<Curve.Point> points = points(result.starts().get(s));
+            List<Curve.Point> points = points(result.starts().get(s), axis);
             if (!points.isEmpty()) {
                 String name = s < INKS.length ? "start " + (s + 1) : "";
                 curves.add(new Curve(name, INKS[s % INKS.length], s % (2 * INKS.length) >= INKS.length, points));
@@ -70,20 +69,19 @@ final class OptimumCharts {
         if (curves.isEmpty()) {
             return Optional.empty();
         }
-        String label = FrontierView.label(objective.figure());
         return Optional.of(new Drawing(
                 LineChart.svg(
                         "history",
                         "Search history",
                         "points tried by the start",
-                        List.of(new LineChart.Panel(label, 1, false, curves)),
+                        List.of(new LineChart.Panel(axis.label(), 1, false, curves)),
                         300),
                 "The best that each start had by then, from its first point that keeps every constraint. Starts that end at"
                         + " different values say that there are several places where nothing near is better.",
                 true));
     }
 
-    private static List<Curve.Point> points(OptimumResult.Start start) {
+    private static List<Curve.Point> points(OptimumResult.Start start, FigureAxis axis) {
         List<Curve.Point> points = new ArrayList<>();
         double last = Double.NaN;
         for (OptimumResult.Step step : start.steps()) {
@@ -91,7 +89,7 @@ final class OptimumCharts {
                 if (!points.isEmpty()) {
                     points.add(new Curve.Point(step.evaluations(), last));
                 }
-                last = step.objective();
+                last = axis.at(step.objective());
                 points.add(new Curve.Point(step.evaluations(), last));
             }
         }

@@ -94,8 +94,10 @@ public final class OptimumView {
             lines.add("Stopped on the way: this is the best so far.");
         }
         long near = result.starts().stream().filter(this::asGood).count();
-        lines.add(result.evaluations() + " points tried from " + result.starts().size() + " starts, of which " + near
-                + " ended within a thousandth of the best. The best of several starts need not be the best there is.");
+        int starts = result.starts().size();
+        lines.add(result.evaluations() + " points tried from "
+                + (starts == 1 ? "one start; another may find a better one." : starts + " starts, of which " + near
+                        + " ended within a thousandth of the best. The best of several starts need not be the best there is."));
         return lines;
     }
 

@@ -8,6 +8,9 @@ import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.PageTable;
+import dev.penstock.study.space.CaseFigures;
+import dev.penstock.study.space.StudyFigure;
+import dev.penstock.study.store.Column;
 import dev.penstock.study.store.StudySummary;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +18,9 @@ import java.util.Locale;
 
 /** What the rows of a sample say together, as sections of a page. */
 public final class SampleCharts {
+
+    /** Of the value (-). */
+    private static final double LEAST_SPREAD = 1e-6;
 
     /** More figures than that are told by the table alone. */
     private static final int DRAWN = 6;
@@ -30,7 +36,7 @@ public final class SampleCharts {
     public static List<PageSection> sections(StudySummary summary) {
         List<PageSection> sections = new ArrayList<>();
         List<Drawing> spreads = summary.figures().stream()
-                .filter(s -> s.most() > s.least())
+                .filter(SampleCharts::varies)
                 .limit(DRAWN)
                 .map(SampleCharts::spread)
                 .toList();
@@ -62,6 +68,19 @@ public final class SampleCharts {
         return sections;
     }
 
+    /** What a solver leaves is no spread. */
+    private static boolean varies(StudySummary.Spread spread) {
+        double largest = Math.max(Math.abs(spread.least()), Math.abs(spread.most()));
+        return spread.most() - spread.least() > LEAST_SPREAD * largest;
+    }
+
+    private static Notation notation(Column figure) {
+        return CaseFigures.ofConceptNamed(figure.name())
+                .or(() -> CaseFigures.ofVehicleNamed(figure.name(), List.of()))
+                .map(StudyFigure::notation)
+                .orElseGet(() -> Notation.ofUnit(figure.unit()));
+    }
+
     private static PageSection section(
             String id, String title, String question, List<String> said, List<Drawing> drawn, List<PageTable> tables) {
         return new PageSection(id, title, question, said, drawn, tables, List.of());
@@ -90,7 +109,7 @@ public final class SampleCharts {
         titles.add("most");
         PageTable.Builder table = PageTable.titled("Figures over the points", titles.toArray(String[]::new));
         for (StudySummary.Spread spread : summary.figures()) {
-            Notation notation = Notation.ofUnit(spread.figure().unit());
+            Notation notation = notation(spread.figure());
             List<String> cells = new ArrayList<>(List.of(spread.figure().title()));
             cells.add(notation.writeWithUnit(spread.least()));
             spread.percentiles().forEach(p -> cells.add(notation.writeWithUnit(p)));
@@ -111,18 +130,18 @@ public final class SampleCharts {
 
     /** Share of the points below a value of the figure, through least, percentiles and most. */
     private static Drawing spread(StudySummary.Spread spread) {
-        String unit = spread.figure().unit();
+        FigureAxis axis = FigureAxis.of(spread.figure().title(), notation(spread.figure()));
         List<Curve.Point> points = new ArrayList<>();
-        points.add(new Curve.Point(spread.least(), 0));
+        points.add(new Curve.Point(axis.at(spread.least()), 0));
         for (int i = 0; i < StudySummary.PERCENTILES.size(); i++) {
-            points.add(new Curve.Point(spread.percentiles().get(i), StudySummary.PERCENTILES.get(i)));
+            points.add(new Curve.Point(axis.at(spread.percentiles().get(i)), StudySummary.PERCENTILES.get(i)));
         }
-        points.add(new Curve.Point(spread.most(), 100));
+        points.add(new Curve.Point(axis.at(spread.most()), 100));
         return new Drawing(
                 LineChart.svg(
                         "spread-" + spread.figure().name().replaceAll("[^\\w]", "-"),
                         spread.figure().title(),
-                        spread.figure().title() + (unit.isEmpty() ? "" : " (" + unit + ")"),
+                        axis.label(),
                         List.of(new LineChart.Panel(
                                 "points below (%)",
                                 1, true, List.of(new Curve("", Ink.STEEL, false, points).marked()))),

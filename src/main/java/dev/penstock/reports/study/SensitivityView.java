@@ -24,6 +24,9 @@ import java.util.stream.IntStream;
 /** Which inputs move which figures: JSON document, terminal tables, page with charts. */
 public final class SensitivityView {
 
+    /** Standard error of an index from which on it tells little (-); a choice, no source. */
+    private static final double ROUGH = 0.1;
+
     /** Part of the document that is there only where many inputs were sifted first. */
     public static final String SCREENING = "screening";
 
@@ -178,6 +181,16 @@ public final class SensitivityView {
         lines.add(
                 "First: share of the variance that is gone if the input is known. Total: share that stays if all others are."
                         + " Each input is varied over its range alike, independently of the others.");
+        double error = result.results().stream()
+                .flatMap(found -> found.indices().stream())
+                .mapToDouble(i -> Math.max(i.firstError(), i.totalError()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        if (error > ROUGH) {
+            lines.add("The largest standard error is " + three(error)
+                    + ": read the order of the inputs and no more; four times the points halve it.");
+        }
         if (!result.complete()) {
             lines.add("Stopped on the way: this is what the points that were done say.");
         }

@@ -13,6 +13,7 @@ const KINDS = {
 const GOALS = { maximise: "as large as it can be", minimise: "as small as it can be", figures: "told of", figure: "kept" };
 const EFFORT = { starts: "starts", evaluations: "points of each start", population: "points of a generation", generations: "generations",
   samples: "points of the design", points: "points", design: "how they lie", seed: "seed" };
+const DESIGNS = { "sobol": "Sobol sequence", "latin-hypercube": "Latin hypercube", "grid": "grid" };
 const FIRST = { optimise: [["maximise", "isp_vacuum_s"]], frontier: [["maximise", "isp_vacuum_s"], ["minimise", "mass_kg"]], sensitivity: [["figures", "isp_vacuum_s"]], sample: [] };
 
 let known = { inputs: [], figures: [], usual: {} };
@@ -74,7 +75,7 @@ function effort(said = {}) {
   byId("effort").replaceChildren(make("div", { class: "controls" }, ...KINDS[kind()].effort.flatMap((key) => {
     const value = said[key] ?? { ...known.usual, points: 400, seed: 1 }[key] ?? "";
     const own = key === "design"
-      ? make("select", { id: "effort-design" }, ...["sobol", "latin-hypercube", "grid"].map((d) => make("option", { value: d, selected: d === value }, d)))
+      ? make("select", { id: "effort-design" }, ...Object.entries(DESIGNS).map(([d, name]) => make("option", { value: d, selected: d === value }, name)))
       : make("input", { id: "effort-" + key, type: "number", min: "0", size: "7", value, placeholder: "usual" });
     return [make("label", { for: own.id }, EFFORT[key]), own];
   })));
@@ -185,7 +186,8 @@ function show(found, id) {
     make("p", { class: "verdict " + (found.complete ? "good" : "doubt") }, found.title + (found.complete ? ". " : "; stopped on the way, what was done is kept. "),
       link("JSON", "answer.json"), ...(kind() === "sample" ? [" ", link("CSV of all points", "rows.csv")] : [])),
     ...(found.opened.length === 1 && kind() === "optimise" ? [make("p", {}, make("a", { id: "best-open", href: found.opened[0] }, "Open the best point on its page"))] : []),
-    ...sections(found.sections, title));
+    // On the page a point opens from its line and its mark; commands that show it again are for reports.
+    ...sections(found.sections.filter((s) => s.id !== "points"), title));
   if (kind() === "frontier") {
     open(found.opened);
   }
