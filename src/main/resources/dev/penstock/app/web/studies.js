@@ -215,7 +215,7 @@ function mark(href, number, x, y) {
   const NS = "http://www.w3.org/2000/svg";
   const [link, circle, name] = ["a", "circle", "title"].map((tag) => document.createElementNS(NS, tag));
   link.setAttribute("href", href);
-  for (const [key, value] of Object.entries({ cx: x, cy: y, r: 8, fill: "transparent" })) {
+  for (const [key, value] of Object.entries({ cx: x, cy: y, r: 8, fill: "transparent", stroke: "none" })) {
     circle.setAttribute(key, value);
   }
   name.textContent = "Open point " + number;
