@@ -234,9 +234,7 @@ public final class InputFile {
     /** A value where any text will do: what was typed as a change is one, whatever it looks like. */
     JsonNode asText(String path, JsonNode value) {
         String change = typed.get(path);
-        return change == null || value.isTextual()
-                ? value
-                : JsonNodeFactory.instance.textNode(change.strip());
+        return change == null || value.isTextual() ? value : JsonNodeFactory.instance.textNode(change.strip());
     }
 
     /** @return the top table */

@@ -219,9 +219,7 @@ final class VehicleRoutes implements AutoCloseable {
     private String changed(String name, String saved, Question question) {
         Map<String, String> changes = question.engineChanges;
         return TomlEdit.apply(
-                saved,
-                changes,
-                reader.parse(name, saved, changes).document().inputs());
+                saved, changes, reader.parse(name, saved, changes).document().inputs());
     }
 
     private List<String> names(Map<Path, ?> engines) {

@@ -51,7 +51,9 @@ public final class OpeningClaims {
                         .append('\n'));
             }
         }
-        text.append("# Begun from the estimate of ").append(plain(concept.name())).append(".\n");
+        text.append("# Begun from the estimate of ")
+                .append(plain(concept.name()))
+                .append(".\n");
         if (!left.isEmpty()) {
             text.append("# Left out, since no claim can be certain of it: ")
                     .append(plain(String.join(", ", left)))
@@ -61,16 +63,15 @@ public final class OpeningClaims {
         text.append("cycle = ").append(quoted(concept.cycle().id())).append("\n\n[propellants]\n");
         text.append("oxidizer = ").append(quoted(concept.oxidizer().id())).append('\n');
         text.append("fuel = ").append(quoted(concept.fuel().id())).append('\n');
-        FIGURES.forEach(path -> written(path, balance)
-                .ifPresent(value -> text.append("\n[claims.")
-                        .append(quoted(path))
-                        .append("]\nvalue = ")
-                        .append(quoted(value))
-                        .append("\nwithin = ")
-                        .append(quoted(Math.round(100 * Claim.USUAL_SHARE) + " %"))
-                        .append("\nsource = ")
-                        .append(quoted("estimate of " + concept.name()))
-                        .append('\n')));
+        FIGURES.forEach(path -> written(path, balance).ifPresent(value -> text.append("\n[claims.")
+                .append(quoted(path))
+                .append("]\nvalue = ")
+                .append(quoted(value))
+                .append("\nwithin = ")
+                .append(quoted(Math.round(100 * Claim.USUAL_SHARE) + " %"))
+                .append("\nsource = ")
+                .append(quoted("estimate of " + concept.name()))
+                .append('\n')));
         return text.append(given).toString();
     }
 
@@ -78,8 +79,7 @@ public final class OpeningClaims {
         ClaimFigure figure = ClaimPaths.figure(path).orElseThrow();
         OptionalDouble value = figure.of().apply(new Candidate(balance, Optional.empty(), Optional.empty()));
         return value.isPresent()
-                ? Optional.of(
-                        UnitSystem.METRIC.reading(() -> figure.notation().writeWithUnit(value.getAsDouble())))
+                ? Optional.of(UnitSystem.METRIC.reading(() -> figure.notation().writeWithUnit(value.getAsDouble())))
                 : Optional.empty();
     }
 

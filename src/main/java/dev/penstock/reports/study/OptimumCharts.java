@@ -57,7 +57,8 @@ final class OptimumCharts {
 
     /** The best of each start against the points that it had tried; nothing where no start found a feasible point. */
     Optional<Drawing> history() {
-        FigureAxis axis = FrontierView.axis(result.question().objectives().get(0).figure());
+        FigureAxis axis =
+                FrontierView.axis(result.question().objectives().get(0).figure());
         List<Curve> curves = new ArrayList<>();
         for (int s = 0; s < result.starts().size(); s++) {
             List<Curve.Point> points = points(result.starts().get(s), axis);

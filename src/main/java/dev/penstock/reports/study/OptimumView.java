@@ -95,9 +95,12 @@ public final class OptimumView {
         }
         long near = result.starts().stream().filter(this::asGood).count();
         int starts = result.starts().size();
-        lines.add(result.evaluations() + " points tried from "
-                + (starts == 1 ? "one start; another may find a better one." : starts + " starts, of which " + near
-                        + " ended within a thousandth of the best. The best of several starts need not be the best there is."));
+        lines.add(
+                result.evaluations() + " points tried from "
+                        + (starts == 1
+                                ? "one start; another may find a better one."
+                                : starts + " starts, of which " + near
+                                        + " ended within a thousandth of the best. The best of several starts need not be the best there is."));
         return lines;
     }
 

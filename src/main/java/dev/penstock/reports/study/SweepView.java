@@ -2,8 +2,8 @@ package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.KeyPath;
 import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.page.Cautions;

@@ -65,8 +65,8 @@ class CycleSwitchTest {
                             .filter(k -> !kept.contains(k))
                             .filter(k -> switched.said().stream().noneMatch(s -> s.startsWith(k + " ")))
                             .forEach(k -> unsaid.add(name + ": " + k));
-                    Concept written =
-                            READER.parse(one.getKey(), TomlEdit.apply(one.getValue(), switched.changes(), List.of()), Map.of());
+                    Concept written = READER.parse(
+                            one.getKey(), TomlEdit.apply(one.getValue(), switched.changes(), List.of()), Map.of());
                     assertThat(written.document().inputs())
                             .as(name)
                             .isEqualTo(after.document().inputs());

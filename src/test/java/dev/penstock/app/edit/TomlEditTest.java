@@ -136,7 +136,8 @@ class TomlEditTest {
     void anEmptyValueTakesAValueOrATableOut() {
         String text =
                 "a = 1\n\n[engine]\nx = 1   # first\ny = [\n  2,\n]\n\n[claims.\"engine.mass\"]\nvalue = 3\n\n[pumps.fuel]\nz = 4\n";
-        assertThat(TomlEdit.apply(text, Map.of("engine.y", ""), List.of())).isEqualTo(text.replace("y = [\n  2,\n]\n", ""));
+        assertThat(TomlEdit.apply(text, Map.of("engine.y", ""), List.of()))
+                .isEqualTo(text.replace("y = [\n  2,\n]\n", ""));
         assertThat(TomlEdit.apply(text, Map.of("claims.engine.mass", "", "pumps", ""), List.of()))
                 .isEqualTo("a = 1\n\n[engine]\nx = 1   # first\ny = [\n  2,\n]\n");
         // The reader of files takes out the same.
