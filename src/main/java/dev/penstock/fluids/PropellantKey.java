@@ -25,6 +25,14 @@ public enum PropellantKey {
             Need.FUEL,
             "usual L* of a chamber; an oxidizer's goes before its fuel's",
             "the fuel's"),
+    DROP_BURNING_FACTOR(
+            Table.COMBUSTION,
+            "drop_burning_factor",
+            Dimension.RATIO,
+            Range.of(1, 10),
+            Need.NOBODY,
+            "how many times as fast its drops burn as they would evaporate, for what decomposes in its own vapour",
+            "1"),
     INJECTED_AS(
             Table.COMBUSTION,
             "injected_as",

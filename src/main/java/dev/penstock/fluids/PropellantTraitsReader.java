@@ -59,6 +59,7 @@ final class PropellantTraitsReader {
         InputTable table = root.table(PropellantKey.Table.COMBUSTION.key());
         OptionalDouble zone = quantity(table, PropellantKey.WALL_ZONE_LOSS);
         OptionalDouble length = quantity(table, PropellantKey.CHARACTERISTIC_LENGTH);
+        double burning = quantity(table, PropellantKey.DROP_BURNING_FACTOR).orElse(1);
         String injected = PropellantKey.INJECTED_AS.key();
         boolean gas = (must(PropellantKey.INJECTED_AS)
                         ? table.choice(injected, STATES)
@@ -68,7 +69,7 @@ final class PropellantTraitsReader {
         boolean ammonia = flag(table, PropellantKey.RELEASES_AMMONIA);
         OptionalDouble fails = quantity(table, PropellantKey.EQUILIBRIUM_FAILS_BELOW);
         table.optionalText("source");
-        return new CombustionTraits(zone, length, gas, soot, ammonia, fails, generatorGas(table));
+        return new CombustionTraits(zone, length, burning, gas, soot, ammonia, fails, generatorGas(table));
     }
 
     private static Optional<GeneratorGasData> generatorGas(InputTable combustion) {

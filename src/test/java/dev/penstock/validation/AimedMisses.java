@@ -38,9 +38,7 @@ final class AimedMisses {
             Map.entry("LR-87-AJ-7, impulse", "its impulses contradict each other, see performance.md"),
             Map.entry(
                     "R-4D-11, impulse",
-                    "the finest drops of the usual injector leave 5 % unburnt in a chamber of 0.16 m, as wide as its small throat asks for (on the page of"
-                            + " performance, less wide, all burns and 2.2 % are missing); fuels that also decompose burn faster than they"
-                            + " evaporate, which is not modelled; its boundary layer is laminar, below the range of the model"),
+                    "its boundary layer takes 8.8 s and is laminar, below the range of the model; finite rates take 12.8 s at 0.7 MPa"),
             Map.entry(
                     "Redstone A-7, impulse",
                     "its figures are perhaps those of another fuel (from memory: with alcohol 218 s at sea level); its turbine runs on peroxide,"

@@ -21,7 +21,7 @@ public final class ChamberInputs {
                     Dimension.LENGTH,
                     Range.of(0.1, 10),
                     "Volume of the chamber over the area of the throat")
-            .follows("usual for the pair, nasa-sp-125");
+            .follows("usual for the pair, nasa-sp-125, or longer where the finest drops need it");
     public static final Input<Double> CONVERGENT_HALF_ANGLE = Input.quantity(
                     "convergent_half_angle",
                     Dimension.ANGLE,

@@ -14,6 +14,7 @@ import dev.penstock.quantities.Constants;
  * @param reducedTemperature temperature over critical temperature as injected (-)
  * @param latentHeat heat of vaporisation (J/kg)
  * @param molarMass molar mass (kg/mol)
+ * @param burning how many times as fast its drops burn as they would evaporate (-)
  */
 record Spray(
         double share,
@@ -21,7 +22,8 @@ record Spray(
         double flowShare,
         double reducedTemperature,
         double latentHeat,
-        double molarMass) {
+        double molarMass,
+        double burning) {
 
     private static final double DISCHARGE = 0.8;
     private static final double USUAL_REDUCED_TEMPERATURE = 0.5;
@@ -60,7 +62,8 @@ record Spray(
                 flowShare,
                 reduced,
                 latent,
-                fluid.molarMass());
+                fluid.molarMass(),
+                propellant.combustion().dropBurning());
     }
 
     /**
@@ -72,7 +75,8 @@ record Spray(
     double generalisedLength(double radius, double length, double pressure) {
         double now = radius / Math.sqrt(flowShare);
         double speed = velocity * flowShare;
-        return length
+        return burning
+                * length
                 * Math.pow(pressure / 2.0684e6, 0.66)
                 / (Math.pow(1 - reducedTemperature, 0.4)
                         * Math.pow(now / 76.2e-6, 1.45)
@@ -83,6 +87,6 @@ record Spray(
 
     /** @return this spray at the design point */
     Spray atDesign() {
-        return new Spray(share, velocity, 1, reducedTemperature, latentHeat, molarMass);
+        return new Spray(share, velocity, 1, reducedTemperature, latentHeat, molarMass, burning);
     }
 }

@@ -30,6 +30,10 @@ final class ChamberKeys {
     static final String PRESSURE =
             ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE).path();
 
+    /** Dotted key of the contraction ratio. */
+    static final String CONTRACTION =
+            ConceptTables.CHAMBER.of(ChamberInputs.CONTRACTION_RATIO).path();
+
     private static final String CHAMBERS =
             ConceptTables.ENGINE.of(EngineInputs.CHAMBERS).path();
 
@@ -42,7 +46,7 @@ final class ChamberKeys {
             InputTable root,
             double pressure,
             Optional<ThrustTarget> thrust,
-            double usualCharacteristicLength,
+            UsualLength usualLength,
             InjectorDesign usualInjector,
             CoolingKeys.WallShield shield,
             AltitudeCompensation compensation) {
@@ -57,23 +61,23 @@ final class ChamberKeys {
                                 "usual for a throat of this size",
                                 "humble-1995")
                         .following(sizeOf(thrust)));
-        double length = keys.read(
-                ChamberInputs.CHARACTERISTIC_LENGTH,
-                Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
-        double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
-        keys.replaced("film_fuel_fraction", "cooling.film.fuel_fraction, which cools the wall and costs impulse");
         InjectionState state =
                 keys.read(ChamberInputs.INJECTION, Usual.of(usualInjector.state(), "by cycle, fuel and coolant", ""));
+        InjectorDesign ofState = state == usualInjector.state()
+                ? usualInjector
+                : InjectorDesign.of(state, usualInjector.oxidizer().gas());
+        Usual<Double> length = usualLength.in(contraction, pressure, ofState, sizeOf(thrust));
+        double characteristicLength = keys.read(ChamberInputs.CHARACTERISTIC_LENGTH, length);
+        double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
+        keys.replaced("film_fuel_fraction", "cooling.film.fuel_fraction, which cools the wall and costs impulse");
         OptionalDouble drops = keys.number(ChamberInputs.DROP_RADIUS);
-        InjectorDesign injector = (state == usualInjector.state()
-                        ? usualInjector
-                        : InjectorDesign.of(state, usualInjector.oxidizer().gas()))
-                .developedFor(usualCharacteristicLength, drops);
+        InjectorDesign injector = ofState.developedFor(length.value(), drops);
         ExpansionMode expansion = keys.read(ChamberInputs.EXPANSION);
         Supplier<Efficiencies> efficiencies = efficiencies(root.at(ConceptTables.EFFICIENCIES));
         return () -> new ChamberDesign(
                 pressure,
-                new CombustorDesign(contraction, length, angle, shield.film(), injector, shield.outerZone()),
+                new CombustorDesign(
+                        contraction, characteristicLength, angle, shield.film(), injector, shield.outerZone()),
                 nozzle.get(),
                 expansion,
                 efficiencies.get());

@@ -252,7 +252,7 @@ public final class ConceptReader {
                 root,
                 pressure,
                 thrust,
-                characteristicLength(head),
+                new UsualLength(head.oxidizer(), head.fuel(), ratio),
                 UsualInjector.of(root, traits, head.fuel()),
                 shield,
                 compensation);
@@ -384,16 +384,6 @@ public final class ConceptReader {
         return keys.has(limit)
                 ? "concept file, " + ConceptTables.LIMITS.of(limit).path()
                 : Usual.COMMON;
-    }
-
-    /** L* that the pair usually needs (m): what the oxidizer's file states goes before what the fuel's does. */
-    private static double characteristicLength(Head head) {
-        OptionalDouble ofOxidizer = head.oxidizer().combustion().characteristicLength();
-        return ofOxidizer.orElseGet(() -> head.fuel()
-                .needed(
-                        head.fuel().combustion().characteristicLength(),
-                        "combustion.characteristic_length",
-                        "a length, or chamber.characteristic_length in the concept"));
     }
 
     private static void checkKeys(InputTable table, List<InputValue> inputs) {

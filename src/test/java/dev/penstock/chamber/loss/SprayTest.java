@@ -12,10 +12,10 @@ class SprayTest {
     /** At the reference state of the correlation the generalised length is the length itself; each factor by its power. */
     @Test
     void theGeneralisedLengthIsScaledByItsReferences() {
-        Spray usual = new Spray(0.5, 30.48, 1, 0, 325.6e3, 0.1);
+        Spray usual = new Spray(0.5, 30.48, 1, 0, 325.6e3, 0.1, 1);
         assertThat(usual.generalisedLength(76.2e-6, 0.2, 2.0684e6)).isCloseTo(0.2, withinPercentage(1e-9));
-        Spray warm = new Spray(0.5, 2 * 30.48, 1, 0.6, 3 * 325.6e3, 0.05);
-        double factor = Math.pow(4, 0.66)
+        Spray warm = new Spray(0.5, 2 * 30.48, 1, 0.6, 3 * 325.6e3, 0.05, 1.5);
+        double factor = 1.5 * Math.pow(4, 0.66)
                 / (Math.pow(0.4, 0.4)
                         * Math.pow(0.5, 1.45)
                         * Math.pow(2, 0.75)
@@ -23,7 +23,7 @@ class SprayTest {
                         * Math.pow(0.5, 0.35));
         assertThat(warm.generalisedLength(38.1e-6, 0.2, 4 * 2.0684e6)).isCloseTo(0.2 * factor, withinPercentage(1e-9));
         // throttled to a quarter: drops twice as large, a quarter as fast
-        Spray slow = new Spray(0.5, 30.48, 0.25, 0, 325.6e3, 0.1);
+        Spray slow = new Spray(0.5, 30.48, 0.25, 0, 325.6e3, 0.1, 1);
         assertThat(slow.generalisedLength(76.2e-6, 0.2, 2.0684e6))
                 .isCloseTo(0.2 / (Math.pow(2, 1.45) * Math.pow(0.25, 0.75)), withinPercentage(1e-9));
         assertThat(slow.atDesign()).isEqualTo(usual);
