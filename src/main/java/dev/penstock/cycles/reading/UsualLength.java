@@ -49,11 +49,10 @@ record UsualLength(Propellant oxidizer, Propellant fuel, double mixtureRatio) {
         if (needed <= pair) {
             return Usual.of(pair, "usual for the pair", "nasa-sp-125");
         }
-        String[] from =
-                Stream.of(PAIR, new String[] {ChamberKeys.CONTRACTION, ChamberKeys.PRESSURE}, sizeFrom)
-                        .flatMap(Stream::of)
-                        .distinct()
-                        .toArray(String[]::new);
+        String[] from = Stream.of(PAIR, new String[] {ChamberKeys.CONTRACTION, ChamberKeys.PRESSURE}, sizeFrom)
+                .flatMap(Stream::of)
+                .distinct()
+                .toArray(String[]::new);
         return Usual.of(needed, "for the finest drops to vaporise in so wide a chamber", "priem-heidmann-1960")
                 .following(from);
     }

@@ -15,7 +15,8 @@ class SprayTest {
         Spray usual = new Spray(0.5, 30.48, 1, 0, 325.6e3, 0.1, 1);
         assertThat(usual.generalisedLength(76.2e-6, 0.2, 2.0684e6)).isCloseTo(0.2, withinPercentage(1e-9));
         Spray warm = new Spray(0.5, 2 * 30.48, 1, 0.6, 3 * 325.6e3, 0.05, 1.5);
-        double factor = 1.5 * Math.pow(4, 0.66)
+        double factor = 1.5
+                * Math.pow(4, 0.66)
                 / (Math.pow(0.4, 0.4)
                         * Math.pow(0.5, 1.45)
                         * Math.pow(2, 0.75)

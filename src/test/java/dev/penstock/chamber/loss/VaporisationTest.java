@@ -33,9 +33,8 @@ class VaporisationTest {
         double length = Vaporisation.lengthFor(USUAL, 4.5, LIQUID, 1e6, pair);
         assertThat(length).isBetween(USUAL * 1.05, 1.7);
         double left = 0;
-        for (Spray spray : new Spray[] {
-            Spray.of(pair.oxidizer(), 0.6, 0.2e6, 1), Spray.of(pair.fuel(), 0.4, 0.2e6, 1)
-        }) {
+        for (Spray spray :
+                new Spray[] {Spray.of(pair.oxidizer(), 0.6, 0.2e6, 1), Spray.of(pair.fuel(), 0.4, 0.2e6, 1)}) {
             double generalised = length
                     / Math.pow(4.5, 1.44)
                     * Math.pow(1 / 2.0684, 0.66)
