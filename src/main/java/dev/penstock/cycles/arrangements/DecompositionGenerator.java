@@ -80,6 +80,7 @@ public record DecompositionGenerator() implements Cycle {
         Stream in = sheet.valve(side, GENERATOR_VALVE, ways.get(0), available);
         GasFlow.dump(
                 sheet,
+                Burner.DECOMPOSITION,
                 sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available.over(share), gas)),
                 x);
 

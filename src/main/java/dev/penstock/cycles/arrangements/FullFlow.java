@@ -89,17 +89,15 @@ public record FullFlow() implements Cycle {
                 sheet.valve(Side.OXIDIZER, FUEL_RICH_OXIDIZER_VALVE, oxidizerWays.get(0), fuelRich.injectorInlet()),
                 sheet.deliver(Side.FUEL, fuelWays.get(1), fuelRich.injectorInlet()),
                 fuelRich.pressure());
-        sheet.closesTemperature(Burner.FUEL_RICH);
         Stream oxidizerGas = sheet.burn(
                 Burner.OXIDIZER_RICH,
                 sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), oxidizerRich.injectorInlet()),
                 sheet.valve(Side.FUEL, OXIDIZER_RICH_FUEL_VALVE, fuelWays.get(0), oxidizerRich.injectorInlet()),
                 oxidizerRich.pressure());
-        sheet.closesTemperature(Burner.OXIDIZER_RICH);
 
-        Stream fuelSide = throughTurbine(sheet, TurbinePlace.FUEL, Side.FUEL, fuelGas, fuelRich.turbineExit());
+        Stream fuelSide = throughTurbine(sheet, Burner.FUEL_RICH, Side.FUEL, fuelGas, fuelRich.turbineExit());
         Stream oxidizerSide =
-                throughTurbine(sheet, TurbinePlace.OXIDIZER, Side.OXIDIZER, oxidizerGas, oxidizerRich.turbineExit());
+                throughTurbine(sheet, Burner.OXIDIZER_RICH, Side.OXIDIZER, oxidizerGas, oxidizerRich.turbineExit());
         sheet.machinery().closesShafts();
         sheet.chamber(List.of(fuelSide, oxidizerSide));
     }
@@ -110,9 +108,11 @@ public record FullFlow() implements Cycle {
     }
 
     private static Stream throughTurbine(
-            Flowsheet sheet, TurbinePlace place, Side own, Stream gas, Traced exitPressure) {
+            Flowsheet sheet, Burner burner, Side own, Stream gas, Traced exitPressure) {
         String side = own.key();
         Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
+        sheet.closesTemperature(burner, inlet);
+        TurbinePlace place = own == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
         Stream expanded = sheet.boostTurbines()
                 .besideTurbines(inlet, exitPressure, rest -> sheet.machinery().turbine(place, rest, exitPressure), own);
         Stream returned =

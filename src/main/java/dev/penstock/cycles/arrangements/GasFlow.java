@@ -45,8 +45,9 @@ final class GasFlow {
     }
 
     /** Duct, turbines at the concept's pressure ratio, exhaust; states the power of the shafts. */
-    static void dump(Flowsheet sheet, Stream hot, Values x) {
+    static void dump(Flowsheet sheet, Burner burner, Stream hot, Values x) {
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, hot);
+        sheet.closesTemperature(burner, inlet);
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
         sheet.exhaust(sheet.boostTurbines()
                 .behindTurbines(

@@ -86,9 +86,7 @@ public record GasGenerator() implements Cycle {
                 sheet.valve(Side.FUEL, GENERATOR_FUEL_VALVE, fuelWays.get(0), available),
                 diluent.map(d -> sheet.diluent(d, gas, available)),
                 pressure);
-        sheet.closesTemperature(Burner.GENERATOR);
-
-        GasFlow.dump(sheet, hot, x);
+        GasFlow.dump(sheet, Burner.GENERATOR, hot, x);
 
         Stream oxidizerMain = sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), sheet.injectorInlet(Side.OXIDIZER));
         Stream fuelMain = sheet.deliver(Side.FUEL, fuelWays.get(1), sheet.injectorInlet(Side.FUEL));

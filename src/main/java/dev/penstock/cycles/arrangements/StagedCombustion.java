@@ -97,9 +97,9 @@ public enum StagedCombustion implements Cycle {
         Stream gas = rich == Side.FUEL
                 ? sheet.burn(burner, leanIn, richIn, preburner.pressure())
                 : sheet.burn(burner, richIn, leanIn, preburner.pressure());
-        sheet.closesTemperature(burner);
 
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, gas);
+        sheet.closesTemperature(burner, inlet);
         Stream expanded = Drive.expand(sheet, inlet, preburner.turbineExit(), x);
         sheet.machinery().closesShafts();
         Stream returned = sheet.hotDuct(TURBINE_EXHAUST_DUCT, expanded);

@@ -70,8 +70,7 @@ public record TapOff() implements Cycle {
         List<Stream> fuelWays =
                 sheet.split(FUEL_SPLIT, fuelFace, gas.minus(gasOxidizer).over(fuel));
         Stream hot = sheet.burn(Burner.TAP_OFF, oxidizerWays.get(0), fuelWays.get(0), sheet.facePressure());
-        sheet.closesTemperature(Burner.TAP_OFF);
-        GasFlow.dump(sheet, hot, x);
+        GasFlow.dump(sheet, Burner.TAP_OFF, hot, x);
         sheet.chamber(List.of(oxidizerWays.get(1), fuelWays.get(1)));
     }
 

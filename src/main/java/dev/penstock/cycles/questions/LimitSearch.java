@@ -336,6 +336,7 @@ public final class LimitSearch {
                 balance,
                 end.limit,
                 explanation,
+                LimitSetting.of(concept, balance),
                 best,
                 counted,
                 end.leftOut,

@@ -709,22 +709,32 @@ public final class Flowsheet {
         residuals.add(new Residual(name, unit, value, scale, recording ? terms.get() : List.of()));
     }
 
-    /** States that the gas of a burner has the temperature of the concept, if that gives one. */
-    public void closesTemperature(Burner burner) {
-        OptionalDouble wanted = concept.burners().get(burner).temperature();
+    /**
+     * States that the gas of a burner has the temperature of the concept, if that gives one: in the burner, or before the turbine
+     * where that chooses it (ducts between the two change the temperature of a real gas a little).
+     *
+     * @param burner which
+     * @param ducted its gas before the turbine
+     */
+    public void closesTemperature(Burner burner, Stream ducted) {
+        BurnerDesign design = concept.burners().get(burner);
+        OptionalDouble wanted = design.temperature();
         if (wanted.isPresent()) {
-            double temperature = gases.get(burner).inlet().temperature();
+            boolean before = design.asHotAsTurbine();
+            double temperature = before
+                    ? ducted.medium().at(ducted.pressure(), ducted.enthalpy()).temperature()
+                    : gases.get(burner).inlet().temperature();
             closes(
                     "temperature of the " + burner.title(),
                     "K",
                     temperature - wanted.getAsDouble(),
                     wanted.getAsDouble(),
-                    () -> temperatures(burner));
+                    () -> temperatures(burner, before ? ducted : burnt.get(burner)));
         }
     }
 
-    private List<String> temperatures(Burner burner) {
-        List<String> terms = new ArrayList<>(List.of(StationRecorder.temperature(burnt.get(burner))));
+    private List<String> temperatures(Burner burner, Stream where) {
+        List<String> terms = new ArrayList<>(List.of(StationRecorder.temperature(where)));
         terms.addAll(
                 recorder.orElseThrow().inputs().of(ConceptTables.burner(burner).of(GasInputs.BURNER_TEMPERATURE)));
         return terms;

@@ -10,6 +10,7 @@ import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.LimitSearch;
+import dev.penstock.cycles.questions.LimitSetting;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.LimitCheck;
@@ -47,6 +48,7 @@ public final class SearchFigures {
 
     private static final String CHANGE = "relative_change";
     private static final String FOUND = "chamber_pressure_Pa";
+    private static final Origin STATED = Origin.given("concept", "as the concept states it");
     private static final Origin STEP = Origin.given("step of the search", "chosen here");
 
     /** A limit that counts, as the engine publishes it. */
@@ -80,6 +82,16 @@ public final class SearchFigures {
             .outsideDocuments()
             .word("title", "tightest limit", p -> CheckFigures.title(p.limit()))
             .outsideDocuments()
+            .table();
+
+    /** What the search puts in the place of what the concept states. */
+    public static final FigureTable<LimitSetting> SETTINGS = FigureTable.<LimitSetting>ofOne()
+            .word("key", "key", LimitSetting::key)
+            .number("value", "taken", s -> Notation.ofUnit(s.unit()).namingUnit(), LimitSetting::value)
+            .by(SEARCH, fixed(FOUND))
+            .number("stated", "stated", s -> Notation.ofUnit(s.unit()).namingUnit(), LimitSetting::stated)
+            .from((s, at) -> STATED)
+            .word("unit", "unit", LimitSetting::unit)
             .table();
 
     /** Limits that do not count. */
@@ -119,6 +131,7 @@ public final class SearchFigures {
                 .by(ModelCard.SAME, fixed(PRESSURE))
                 .word("binding_limit", "binds", LimitResult::bindingLimit)
                 .word("explanation", "explanation", LimitResult::explanation)
+                .each("settings", LimitResult::settings, SETTINGS)
                 .part("best", LimitResult::best, BEST)
                 .each("held", LimitResult::held, HELD)
                 .each("left_out", LimitResult::leftOut, LEFT_OUT)

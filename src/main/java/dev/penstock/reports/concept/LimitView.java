@@ -52,6 +52,7 @@ public final class LimitView {
                 .append(" binds")
                 .append(line);
         text.append(result.explanation()).append(line);
+        settings(result).ifPresent(sentence -> text.append(sentence).append(line));
         best(result).ifPresent(sentence -> text.append(sentence).append(line));
         text.append(line);
         text.append(BalanceText.limits(result.held())).append(line);
@@ -106,7 +107,7 @@ public final class LimitView {
                 "highest-pressure",
                 "Highest chamber pressure",
                 "How high can the chamber pressure go, what stops it, and where is it best?",
-                Stream.of(Optional.of(result.explanation() + turbines(result.balance())), best(result))
+                Stream.of(Optional.of(result.explanation() + turbines(result.balance())), settings(result), best(result))
                         .flatMap(Optional::stream)
                         .toList(),
                 figures,
@@ -117,6 +118,19 @@ public final class LimitView {
                         "points",
                         result.points(),
                         "chamber_pressure_Pa kept title")));
+    }
+
+    /** What a balance of the same concept has to be asked for to be that engine, where that is more than the pressure. */
+    private static Optional<String> settings(LimitResult result) {
+        String gas = result.settings().stream()
+                .skip(1)
+                .map(s -> s.key() + " " + Notation.ofUnit(s.unit()).writeWithUnit(s.value()) + " ("
+                        + Notation.ofUnit(s.unit()).writeWithUnit(s.stated()) + " stated)")
+                .collect(Collectors.joining(", "));
+        return gas.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Gas is taken as hot as the turbine behind it stands: " + gas
+                        + "; as stated, the engine may not close there");
     }
 
     /** The best pressure, and what ends it. */
