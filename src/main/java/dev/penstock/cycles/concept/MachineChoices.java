@@ -1,5 +1,6 @@
 package dev.penstock.cycles.concept;
 
+import dev.penstock.errors.PenstockException;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
@@ -186,6 +187,15 @@ public final class MachineChoices {
         StageSet now = stages();
         if (seen.stream().noneMatch(now::sameAs)) {
             seen.add(now);
+        }
+    }
+
+    /** Sees the kinds and stages that the machines of the last pass ask for, if they can be chosen there. */
+    public void seeWhereEnded() {
+        try {
+            renewStages(false);
+        } catch (PenstockException e) {
+            // where a search fails, machines may be outside all models: then nothing is asked for
         }
     }
 

@@ -91,7 +91,8 @@ public final class Balancer {
 
     /**
      * The same, with machines that are built already. Where stages that move between the rounds close no balance, each set of
-     * them that was seen is kept in turn: the choice is one of a few hundredths in efficiency.
+     * them that was seen is kept in turn, the one asked for where the search ended among them: the choice is one of a few
+     * hundredths in efficiency.
      */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
         return solve(concept, near, built, SolvingWork.unbounded());
@@ -103,6 +104,7 @@ public final class Balancer {
         try {
             return counted(balanceModels, near, work);
         } catch (NotConverged e) {
+            balanceModels.choices().seeWhereEnded();
             List<StageSet> sets = new ArrayList<>();
             near.ifPresent(n -> sets.add(n.balanceModels().choices().stages()));
             balanceModels.choices().seen().stream()
