@@ -100,6 +100,10 @@ class DualExpanderTest {
     void theLimitIsFoundAndTheEngineThrottles() {
         LimitResult limit = Concepts.STUDY.limit(Concepts.read(DEMO));
         assertThat(limit.chamberPressure()).isGreaterThan(3e6);
+        double below = 0.98 * limit.chamberPressure();
+        assertThat(Concepts.STUDY.balance(Concepts.read(DEMO).withChamberPressure(below)).withinLimits())
+                .as("from afar, with another set of stages than its first guess has")
+                .isTrue();
         List<OperatingOutcome> outcomes = Concepts.STUDY.offDesign(
                 Concepts.balance(DEMO), List.of(OperatingCommand.throttle(1), OperatingCommand.throttle(0.9)));
         assertThat(outcomes).allSatisfy(o -> assertThat(o.reason()).isEmpty());

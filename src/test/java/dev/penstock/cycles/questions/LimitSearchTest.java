@@ -199,14 +199,28 @@ class LimitSearchTest {
         assertThat(low.explanation()).contains("MPa").contains("turbine");
     }
 
-    /** The gas is made as hot as its turbine stands, but for what it cools on the way: that is no miss. */
+    /** The gas before the turbine, behind the duct that a real gas warms or cools in, is as hot as the turbine stands. */
     @Test
     void gasAsHotAsItsTurbineStandsIsWithinTheLimits() {
         LimitResult result = oxygenRich("700 K");
         assertThat(result.balance().limits())
                 .filteredOn(l -> l.kind() == TurbineLimit.INLET_TEMPERATURE)
                 .isNotEmpty()
+                .allSatisfy(l -> assertThat(l.value()).isCloseTo(700, within(1e-4)))
                 .allSatisfy(l -> assertThat(l.verdict()).isEqualTo("sets the gas temperature"));
+    }
+
+    /** What the search takes for granted is said, and a balance asked for with that is the engine that it found. */
+    @Test
+    void aBalanceWithItsSettingsIsTheEngineFound() {
+        LimitResult result = oxygenRich("700 K");
+        Map<String, String> settings = new HashMap<>();
+        result.settings().forEach(s -> settings.put(s.key(), s.value() + " " + s.unit()));
+        assertThat(settings).containsOnlyKeys("engine.chamber_pressure", "preburner.oxidizer_rich.temperature");
+        EngineBalance again = Concepts.STUDY.balance(Concepts.READER.reread(
+                Concepts.example(StagedCombustion.OXYGEN_RICH, "limits.turbine_temperature", "700 K"), settings));
+        Concepts.assertSame(again, result.balance());
+        assertThat(again.withinLimits()).isEqualTo(result.balance().withinLimits());
     }
 
     @Test
