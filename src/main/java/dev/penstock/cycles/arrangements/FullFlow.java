@@ -107,8 +107,7 @@ public record FullFlow() implements Cycle {
         return PartKey.branch(side.key(), taken, taken, side.key() + " to the " + rest.title());
     }
 
-    private static Stream throughTurbine(
-            Flowsheet sheet, Burner burner, Side own, Stream gas, Traced exitPressure) {
+    private static Stream throughTurbine(Flowsheet sheet, Burner burner, Side own, Stream gas, Traced exitPressure) {
         String side = own.key();
         Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
         sheet.closesTemperature(burner, inlet);

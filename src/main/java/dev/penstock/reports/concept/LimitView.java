@@ -107,7 +107,10 @@ public final class LimitView {
                 "highest-pressure",
                 "Highest chamber pressure",
                 "How high can the chamber pressure go, what stops it, and where is it best?",
-                Stream.of(Optional.of(result.explanation() + turbines(result.balance())), settings(result), best(result))
+                Stream.of(
+                                Optional.of(result.explanation() + turbines(result.balance())),
+                                settings(result),
+                                best(result))
                         .flatMap(Optional::stream)
                         .toList(),
                 figures,

@@ -101,7 +101,9 @@ class DualExpanderTest {
         LimitResult limit = Concepts.STUDY.limit(Concepts.read(DEMO));
         assertThat(limit.chamberPressure()).isGreaterThan(3e6);
         double below = 0.98 * limit.chamberPressure();
-        assertThat(Concepts.STUDY.balance(Concepts.read(DEMO).withChamberPressure(below)).withinLimits())
+        assertThat(Concepts.STUDY
+                        .balance(Concepts.read(DEMO).withChamberPressure(below))
+                        .withinLimits())
                 .as("from afar, with another set of stages than its first guess has")
                 .isTrue();
         List<OperatingOutcome> outcomes = Concepts.STUDY.offDesign(
