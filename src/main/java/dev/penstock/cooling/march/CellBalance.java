@@ -48,8 +48,10 @@ final class CellBalance {
 
     private final double diameter;
     private final double relativeRoughness;
-    /** Half the hydraulic diameter over the radius of curvature; 0 where curvature does not count (-). */
+    /** Half the hydraulic diameter over the radius of curvature (-), and how much of its effect the cell has; 0 where it does not count (-). */
     private final double bend;
+
+    private final double curved;
 
     private final double massFlux;
 
@@ -95,7 +97,8 @@ final class CellBalance {
         this.half = 0.5 * march.grid.area[cell] * leg.areaPerFlow();
         this.diameter = march.channels.hydraulicDiameter[cell];
         this.relativeRoughness = march.channels.roughness / diameter;
-        this.bend = march.curved ? 0.5 * diameter / march.grid.curvature[cell] : 0;
+        this.bend = 0.5 * diameter / march.grid.curvature[cell];
+        this.curved = march.curved ? march.grid.curved[cell] : 0;
         this.massFlux = leg.perChannel() / march.channels.flowArea[cell];
         this.friction = before.friction();
         this.density = before.density() * densityRatio;
@@ -244,7 +247,7 @@ final class CellBalance {
         flow.reynolds = massFlux * diameter / flow.bulkViscosity;
         flow.prandtl = flow.bulkHeatCapacity * flow.bulkViscosity / flow.bulkConductivity;
         flow.distanceOverDiameter = (before.distance() + 0.5 * length) / diameter;
-        curvature = CurvedChannel.factor(flow.reynolds, bend);
+        curvature = 1 + curved * (CurvedChannel.factor(flow.reynolds, bend) - 1);
         flow.frictionFactor = ChannelFriction.factor(flow.reynolds, relativeRoughness) * curvature;
         double newFriction = 0.25 * flow.frictionFactor * length / diameter * massFlux * massFlux / flow.bulkDensity;
         change = (flow.bulkDensity - density) / density;

@@ -1,5 +1,6 @@
 package dev.penstock.cooling.march;
 
+import dev.penstock.cooling.coolant.CurvedChannel;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasStation;
@@ -55,8 +56,10 @@ public final class JacketGrid {
 
     public final double[] area;
 
-    /** Radius of curvature of the wall in the axial plane (m); infinite where straight. */
+    /** Radius of curvature of the channels where they are curved (m), and how much of its effect each place has (-). */
     final double[] curvature;
+
+    final double[] curved;
 
     /**
      * @param profile hot side
@@ -103,6 +106,7 @@ public final class JacketGrid {
         length = new double[cells];
         area = new double[cells];
         curvature = new double[cells];
+        curved = new double[cells];
         fill(profile, new WallPieces(profile, startAreaRatio, endAreaRatio, joints, ownCells));
         wallLength = DoubleStream.of(length).skip(first).sum();
     }
@@ -162,12 +166,11 @@ public final class JacketGrid {
         velocity[c] = between(a.velocity(), b.velocity(), along);
     }
 
-    /** The throat's radius of curvature where the area ratio is below 1.5; straight elsewhere. */
+    /** The throat's radius of curvature, the effect of which fades from the throat; that of the wall where channels run around it. */
     private void fillCurvature(double throatCurvature) {
         for (int c = 0; c < cells; c++) {
-            double fade = Math.max(0, 1 - (areaRatio[c] - 1) / 0.5);
-            double along = fade > 0 ? throatCurvature / fade : Double.POSITIVE_INFINITY;
-            curvature[c] = around ? radius[c] : along;
+            curvature[c] = around ? radius[c] : throatCurvature;
+            curved[c] = around ? 1 : CurvedChannel.fading(areaRatio[c]);
         }
     }
 
