@@ -100,7 +100,7 @@ final class Continuity {
         for (int i = 0; i <= steps && place(i).isPresent(); i += stride) {
             at.add(i);
         }
-        List<Integer> fine = stride == 1 ? at : refined(at, stride);
+        List<Integer> fine = stride == 1 ? at : refined(at, steps, stride);
         List<Jump> worst = new ArrayList<>();
         int switches = 0;
         if (fine.size() > 2) {
@@ -118,7 +118,7 @@ final class Continuity {
     }
 
     /** The places of the strides, with every step between where one of them is suspicious. */
-    private List<Integer> refined(List<Integer> at, int stride) {
+    private List<Integer> refined(List<Integer> at, int steps, int stride) {
         List<Integer> all = new ArrayList<>(at.subList(0, Math.min(1, at.size())));
         for (int k = 1; k < at.size(); k++) {
             if (switched(at, k) || suspicious(at, k)) {
@@ -130,7 +130,8 @@ final class Continuity {
             }
             all.add(at.get(k));
         }
-        for (int i = last(at) + 1; i < last(at) + stride && !at.isEmpty() && place(i).isPresent(); i++) {
+        int end = Math.min(steps + 1, last(at) + stride);
+        for (int i = last(at) + 1; i < end && !at.isEmpty() && place(i).isPresent(); i++) {
             all.add(i);
         }
         return all;

@@ -17,7 +17,8 @@ import java.util.function.UnaryOperator;
 /**
  * What machines are while equations are solved, so that nothing jumps: kinds, stages, and the speeds that annuli allow. Each is
  * renewed at a solution, from what its machine did there, until the solution asks for what it was solved with: so it does not
- * matter from where the solution was reached. Where two sets of stages ask for each other in turn, the one of fewer stages is kept.
+ * matter from where the solution was reached. Where two sets of stages ask for each other in turn, the one of fewer stages is kept, which
+ * {@link #askedOtherwise} tells.
  * Not thread-safe.
  */
 public final class MachineChoices {
@@ -57,14 +58,16 @@ public final class MachineChoices {
      * @return the pump as it is held
      */
     public PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
-        Supplier<PumpDesign> again = () -> design.settled() ? design : chosen(id, design, choice);
+        Supplier<PumpDesign> again = () -> design.settled() ? design : staged(design, choice.apply(design));
         pumpsAgain.put(id, again);
-        return pumps.computeIfAbsent(id, i -> again.get());
+        return pumps.computeIfAbsent(id, i -> kept.map(k -> k.pumps().get(id))
+                .filter(k -> !design.settled())
+                .map(k -> staged(design, k))
+                .orElseGet(again));
     }
 
-    private PumpDesign chosen(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
-        PumpDesign choose = kept.map(k -> k.pumps().get(id)).orElseGet(() -> choice.apply(design));
-        return design.withStages(choose.type(), choose.stages().orElseThrow());
+    private static PumpDesign staged(PumpDesign design, PumpDesign chosen) {
+        return design.withStages(chosen.type(), chosen.stages().orElseThrow());
     }
 
     /** A pump as it is held, if it is. */
@@ -74,11 +77,11 @@ public final class MachineChoices {
 
     /** As {@link #settle}, for a turbine. */
     public TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
-        Supplier<TurbineDesign> again = () -> kept.map(k -> k.turbines().get(id))
-                .map(k -> design.withStages(k.type(), k.stages().orElseThrow()))
-                .orElseGet(() -> choice.apply(design));
+        Supplier<TurbineDesign> again = () -> choice.apply(design);
         turbinesAgain.put(id, again);
-        return turbines.computeIfAbsent(id, i -> again.get());
+        return turbines.computeIfAbsent(id, i -> kept.map(k -> k.turbines().get(id))
+                .map(k -> design.withStages(k.type(), k.stages().orElseThrow()))
+                .orElseGet(again));
     }
 
     /**
@@ -202,6 +205,18 @@ public final class MachineChoices {
     /** The different sets of stages that were chosen, in their order. */
     public List<StageSet> seen() {
         return List.copyOf(seen);
+    }
+
+    /** What the machines would be by what they did in the last pass, if that differs from what they are: only where stages are kept. */
+    public Optional<StageSet> askedOtherwise() {
+        if (kept.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, PumpDesign> askedPumps = new HashMap<>();
+        Map<String, TurbineDesign> askedTurbines = new HashMap<>();
+        pumpsAgain.forEach((id, again) -> askedPumps.put(id, again.get()));
+        turbinesAgain.forEach((id, again) -> askedTurbines.put(id, again.get()));
+        return Optional.of(new StageSet(askedPumps, askedTurbines)).filter(asked -> !asked.sameAs(stages()));
     }
 
     /** Machines that are chosen from now on have these kinds and stages. */
