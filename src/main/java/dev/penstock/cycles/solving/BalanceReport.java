@@ -388,7 +388,8 @@ public final class BalanceReport {
                                     + " equal chambers; thrust, flows, stations and masses are those of the whole engine")
                     .asAside());
         }
-        KeptStages.of(balanceModels.choices(), pumps.keySet(), turbines.keySet()).ifPresent(warnings::add);
+        KeptStages.of(balanceModels.choices(), pumps.keySet(), turbines.keySet())
+                .ifPresent(warnings::add);
         chamber.warnings().forEach(w -> warnings.add(w.asAside()));
         warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));

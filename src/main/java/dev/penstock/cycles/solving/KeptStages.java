@@ -26,8 +26,7 @@ final class KeptStages {
      * @param turbines turbines that it has
      * @return what differs; empty where the answer has the stages that it asks for
      */
-    static Optional<Warning> of(
-            MachineChoices choices, Collection<PumpKey> pumps, Collection<TurbinePlace> turbines) {
+    static Optional<Warning> of(MachineChoices choices, Collection<PumpKey> pumps, Collection<TurbinePlace> turbines) {
         StageSet held = choices.stages();
         return choices.askedOtherwise().map(asked -> {
             List<String> differences = new ArrayList<>();
@@ -40,7 +39,8 @@ final class KeptStages {
             }
             for (TurbinePlace place : turbines) {
                 TurbineDesign is = held.turbines().get(PartKey.turbine(place).id());
-                TurbineDesign would = asked.turbines().get(PartKey.turbine(place).id());
+                TurbineDesign would =
+                        asked.turbines().get(PartKey.turbine(place).id());
                 if (is != null && would != null) {
                     differ(place.title(), is.type(), is.stages(), would.type(), would.stages(), differences);
                 }

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Identity: what is told to be asked for is what the choice gives, and nothing is told of machines that nobody keeps. */
 class MachineChoicesTest {
 
-    private static final PumpDesign OPEN =
-            PumpDefaults.of(FluidLibrary.open().propellant("oxygen"));
+    private static final PumpDesign OPEN = PumpDefaults.of(FluidLibrary.open().propellant("oxygen"));
 
     @Test
     void stagesThatAreKeptAgainstTheChoiceAreTold() {
