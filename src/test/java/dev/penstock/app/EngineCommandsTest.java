@@ -218,7 +218,7 @@ class EngineCommandsTest {
         assertThat(json.at("/balance/engine/chamber_pressure_Pa").doubleValue()).isCloseTo(reach, within(1e-3));
         assertThat(json.get("held")).allMatch(limit -> limit.get("margin").doubleValue() > -1e-3);
         assertThat(Files.readString(folder.resolve("heron-limit.html"))).contains("What each limit is worth");
-        assertThat(Run.of("limit", "heron").out()).contains("Heron reaches ", " binds");
+        assertThat(Run.of("limit", "dunlin").out()).contains("Dunlin reaches ", " binds");
     }
 
     @Test

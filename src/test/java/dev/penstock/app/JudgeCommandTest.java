@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,7 +33,7 @@ class JudgeCommandTest {
 
     /** Pressure-fed methane with 365 s at 60 to 1: told as a contradiction, which is an answer. */
     @Test
-    void aContradictionIsAnAnswerWithItsDocumentPageAndConcept() {
+    void aContradictionIsAnAnswerWithItsDocumentPageAndConcept() throws Exception {
         Path concept = folder.resolve("best.toml");
         Run run = Run.of(
                 "judge",
@@ -45,6 +46,7 @@ class JudgeCommandTest {
                 "--write-concept",
                 concept.toString());
         assertThat(run.code()).as(run.err()).isZero();
+        AnswerSchemaTest.hold("judge", List.of(run.document()));
         JsonNode json = run.json();
         assertThat(json.get("verdict").asText()).isEqualTo("contradicted");
         for (String key : new String[] {
@@ -59,7 +61,7 @@ class JudgeCommandTest {
         assertThat(claim.get("predicted_p05").asDouble())
                 .isLessThan(claim.get("predicted_p95").asDouble());
         assertThat(json.get("cycles").get(0).get("probability").asDouble()).isEqualTo(1);
-        assertThat(folder.resolve("shearwater-as-told-judged.html")).exists();
+        DemoCommandTest.nothingFromOutside(folder.resolve("shearwater-as-told-judged.html"));
         Run balanced = Run.of("balance", concept.toString(), "--json");
         assertThat(balanced.code()).as(balanced.err()).isZero();
     }

@@ -16,7 +16,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,13 +26,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The worker process: the same bits as in this process, and what happens when either process ends. */
 class CoolPropWorkerTest {
 
-    private final CoolPropWorker worker = (CoolPropWorker) CoolPropWay.WORKER.load();
+    /** One for all tests: each start takes a second, and one that was ended starts again by itself. */
+    private static CoolPropWorker worker;
 
     @TempDir
     Path folder;
 
-    @AfterEach
-    void end() {
+    @BeforeAll
+    static void start() {
+        worker = (CoolPropWorker) CoolPropWay.WORKER.load();
+    }
+
+    @AfterAll
+    static void end() {
         worker.running().close();
     }
 
