@@ -33,7 +33,7 @@ class LossOfSizeTest {
         LossCase first = chamber(combustor, THROAT_RADIUS);
         for (LossModel model : new LossModel[] {new BoundaryLayerLoss(), new KineticsLoss(), new TwoPhaseLoss()}) {
             LossModel.OfSize loss = model.ofSize(first);
-            for (double size : new double[] {0.3, 0.97, 1, 1.25, 8}) {
+            for (double size : new double[] {0.0001, 0.002, 0.3, 0.97, 1, 1.25, 8}) {
                 LossCase other = chamber(combustor, size * THROAT_RADIUS);
                 assertThat(loss.at(other.drawing()).factor())
                         .as("%s at %s", model.kind(), size)
