@@ -11,7 +11,7 @@ import java.util.Set;
 /**
  * How a built engine is put to the program at its rating, with its level of technology where the table of technology gives one: its
  * cycle, propellants, mixture ratio, chamber pressure, area ratio, thrust, number of chambers, turbine gas temperature, for dumped
- * turbine gas its pressure ratio, and what the notes of its rows say of its machines and walls. Everything else is the program's
+ * turbine gas its pressure ratio, and what the notes of its rows, and of those of cooled walls, say of its machines and walls. Everything else is the program's
  * usual value; nothing is set to make an engine come out right. What the tables do not tell of an engine with pumps goes by class:
  * engines that start on the ground have 0.50 MPa at the oxidizer's tank outlet and 0.35 MPa at the fuel's, engines that start in
  * flight 0.28 and 0.23 MPa.
@@ -52,6 +52,13 @@ record RatedEngine(PublishedEngine engine) {
 
     private static final String BARE = "[cooling]\ncoolant = \"none\"\nextension = \"ablative\"\n";
 
+    /** Of AJ10-137: 7 % of the flow as a film at a mixture ratio of 2; injector drops of 44 and 47 psi at 102 psia. */
+    private static final String BARRIER =
+            "[cooling.film]\nfuel_fraction = 0.21\n[injector]\noxidizer_loss = 0.431\nfuel_loss = 0.461\n";
+
+    /** Pressures at the tank outlets of RD-0110 (MPa): pump inlets of 0.28 and 0.14 MPa, and the usual line before them. */
+    private static final Map<Boolean, Double> OWN_TANKS = Map.of(true, 0.32, false, 0.18);
+
     private static final Set<String> START_ON_GROUND = Set.of(
             "F-1",
             "LE-7",
@@ -79,10 +86,12 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry(
                     "F-1",
                     SINGLE + FUEL
-                            + "end_area_ratio = 10\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 10\n"),
+                            + "flow_fraction = 0.7\nend_area_ratio = 10\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 10\n"),
             Map.entry("J-2", SERIES + TO_THE_EXIT),
             Map.entry("J-2S", PARALLEL + TO_THE_EXIT),
-            Map.entry("RL10A-3-3A", GEARED + "pump_speed_ratio = 2.5\n" + TO_THE_EXIT),
+            Map.entry(
+                    "RL10A-3-3A",
+                    GEARED + "pump_speed_ratio = 2.5\n" + TO_THE_EXIT + "[chamber]\ncontraction_ratio = 4.31\n"),
             Map.entry("RL10A-4-2", GEARED + TO_THE_EXIT),
             Map.entry("RL10B-2", GEARED + FUEL + "end_area_ratio = 60\n"),
             Map.entry("LE-7", PARALLEL + TO_THE_EXIT),
@@ -92,7 +101,7 @@ record RatedEngine(PublishedEngine engine) {
                     "RD-180", SINGLE + TO_THE_EXIT + BOOSTED + "[preburner.oxidizer_rich]\ntemperature = \"772 K\"\n"),
             Map.entry("RD-253", SINGLE + TO_THE_EXIT),
             Map.entry("AJ10-118K", BARE),
-            Map.entry("AJ10-137", BARE + "lining_end_area_ratio = 6\n"),
+            Map.entry("AJ10-137", BARE + "lining_end_area_ratio = 6\n" + BARRIER),
             Map.entry("R-4D-11", BARE.replace("ablative", "radiating")),
             Map.entry("Vulcain 1", PARALLEL + FUEL + "end_area_ratio = 5.8\n" + DUMPED),
             Map.entry("LR-87-AJ-11", GEARED + FUEL + "end_area_ratio = 8\nextension = \"ablative\"\n"),
@@ -148,8 +157,11 @@ record RatedEngine(PublishedEngine engine) {
         return side.equals("fuel") && DISCHARGE_FEEDS_PREBURNER.contains(engine) ? "fuel kick pump" : side + " pump";
     }
 
-    /** Pressure at the tank outlet by class (MPa). */
+    /** Pressure at the tank outlet (MPa): its own where its row tells of it, else by class. */
     double tankPressure(boolean oxidizer) {
+        if (engine.name().equals("RD-0110")) {
+            return OWN_TANKS.get(oxidizer);
+        }
         return START_ON_GROUND.contains(engine.name()) ? oxidizer ? 0.50 : 0.35 : oxidizer ? 0.28 : 0.23;
     }
 
