@@ -43,9 +43,7 @@ final class AimedMisses {
                     "AJ10-137, impulse",
                     "its film of 7 % of the flow is charged beside the usual wall zone of hydrazines, which was settled on engines"
                             + " with films; without it +0.4 %"),
-            Map.entry(
-                    "R-4D-11, impulse",
-                    "finite rates take 12.8 s at 0.7 MPa, as if frozen at the throat"),
+            Map.entry("R-4D-11, impulse", "finite rates take 12.8 s at 0.7 MPa, as if frozen at the throat"),
             Map.entry(
                     "Redstone A-7, impulse",
                     "its figures are perhaps those of another fuel (from memory: with alcohol 218 s at sea level); its turbine runs on peroxide,"
@@ -162,7 +160,10 @@ final class AimedMisses {
                     100 * mean(seen),
                     100 * median(seen),
                     100 * worst(seen),
-                    100 * mean(seen.stream().filter(m -> !m.engine().equals(MIXED)).toList()),
+                    100
+                            * mean(seen.stream()
+                                    .filter(m -> !m.engine().equals(MIXED))
+                                    .toList()),
                     misses.size(),
                     100 * mean(misses),
                     100 * worst(misses)));

@@ -39,7 +39,8 @@ public final class BoundaryLayerLoss extends LossModel {
 
     private static final double WALL_TEMPERATURE = 800; // K
     private static final double SHAPE = 1.29; // incompressible H of a 1/7-power profile
-    private static final double LAMINAR_SHAPE = 1; // of Thwaites' quadrature: θ² v^(2 (2 + H)) grows, with 2 (2 + H) = 6
+    private static final double LAMINAR_SHAPE =
+            1; // of Thwaites' quadrature: θ² v^(2 (2 + H)) grows, with 2 (2 + H) = 6
     private static final double LAMINAR = 320; // momentum Reynolds number
     private static final double TURBULENT = 1000; // momentum Reynolds number
     private static final double VISCOSITY_EXPONENT = 0.7;
