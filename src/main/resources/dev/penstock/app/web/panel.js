@@ -53,14 +53,24 @@ export function inputPanel(form, changed, first = []) {
 
   /** From half to one and a half of the file's value; the engine is balanced while it moves. */
   function slider(input, back) {
-    const [, number, unit] = parts(input.file) || [];
-    if (!number || Number(number) === 0) {
+    const own = make("input", { type: "range", class: "slider", "aria-label": ownName(input.key) + ", slider" });
+    if (!span(own, input.file)) {
       return [];
     }
-    const [low, high] = [0.5 * number, 1.5 * number].sort((a, b) => a - b);
-    const own = make("input", { type: "range", class: "slider", min: low, max: high, step: (high - low) / 200, "aria-label": ownName(input.key) + ", slider" });
-    own.addEventListener("input", () => changed(input.key, Number(Number(own.value).toPrecision(4)) + (unit ? " " + unit : ""), back.dataset.file, true));
+    own.addEventListener("input", () => changed(input.key, Number(Number(own.value).toPrecision(4)) + (own.dataset.unit ? " " + own.dataset.unit : ""), back.dataset.file, true));
     return [own];
+  }
+
+  /** Lays a slider about a written value, in the unit of that; whether there is a value to lay it about. */
+  function span(own, written) {
+    const [, number, unit = ""] = parts(written) || [];
+    if (!number || Number(number) === 0) {
+      return false;
+    }
+    const [low, high] = [0.5 * number, 1.5 * number].sort((a, b) => a - b);
+    Object.assign(own, { min: low, max: high, step: (high - low) / 200 });
+    own.dataset.unit = unit;
+    return true;
   }
 
   /** What a row shows already is left alone: most edits move one of a hundred. */
@@ -79,7 +89,13 @@ export function inputPanel(form, changed, first = []) {
     }
     const moved = row.querySelector(".slider");
     if (moved && document.activeElement !== moved) {
-      moved.value = parts(input.written)?.[1] ?? moved.value;
+      const [, number, unit = ""] = parts(input.written) || [];
+      const beyond = Number(number) < Number(moved.min) || Number(number) > Number(moved.max);
+      // A value in another unit, or far away, has a slider of its own; the file's value has its own again.
+      if (number && (unit !== moved.dataset.unit || beyond)) {
+        span(moved, parts(input.file)?.[2] === unit && !beyond ? input.file : input.written);
+      }
+      moved.value = number ?? moved.value;
     }
     const back = row.querySelector(".back");
     row.classList.remove("wrong");

@@ -81,7 +81,12 @@ export function studies(study, form, capture, restore, run, steps = true) {
   list("").then(() => asked && (choice.value = asked, open(asked))).catch(complain);
 }
 
-/** What a study sets in place of the values of its cases. */
-export function settings(changes) {
-  byId("set").replaceChildren(...(Object.keys(changes).length ? ["With " + listed(changes) + "."] : []));
+/**
+ * What is set in place of the values of the cases.
+ *
+ * @param whose name of the one case that it belongs to; empty for all
+ */
+export function settings(changes, whose = "") {
+  const head = whose ? whose + " with " : "With ";
+  byId("set").replaceChildren(...(Object.keys(changes).length ? [head + listed(changes) + "."] : []));
 }

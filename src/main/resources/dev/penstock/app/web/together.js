@@ -97,7 +97,7 @@ try {
   const all = await get("/api/files");
   byId("files").replaceChildren(...all.concepts.map((name, i) =>
     make("label", { class: "check" }, make("input", { type: "checkbox", value: name, checked: carried ? name === carried || i < 2 : i < 3 }), " " + name.replace(/\.toml$/, ""))));
-  settings(changes);
+  settings(changes, only.replace(/\.toml$/, ""));
   if (carried) {
     address(carried, changes);
   }
