@@ -110,7 +110,7 @@ public final class EngineSlides {
                         + mainPumps(b)
                                 .map(p ->
                                         Notation.PRESSURE.writeWithUnit(p.duty().dischargePressure()) + " ("
-                                                + p.duty().propellant().id() + ")")
+                                                + (p.duty().propellant().equals(b.concept().oxidizer()) ? "oxidizer)" : "fuel)"))
                                 .collect(Collectors.joining(" and "))
                         + " and take " + EnergySlide.power(mainPower(b)) + ".";
             case DRIVE -> drive(b);
