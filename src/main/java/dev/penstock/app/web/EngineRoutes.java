@@ -21,6 +21,7 @@ import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.page.TrailView;
 import dev.penstock.reports.slide.EngineSlides;
 import dev.penstock.reports.slide.SlideFiles;
+import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -45,6 +46,7 @@ final class EngineRoutes {
     private final ConceptReader reader;
     private final VehicleReader vehicles;
     private final RequestWorkers workers;
+    private final WarmUp warmUp;
     private final FinishedReports finished;
     private final Software software;
     /** Materials of walls, by id. */
@@ -76,6 +78,7 @@ final class EngineRoutes {
             Workspace workspace,
             ConceptReader reader,
             RequestWorkers workers,
+            WarmUp warmUp,
             FinishedReports finished,
             Software software,
             Path home) {
@@ -84,6 +87,7 @@ final class EngineRoutes {
         this.reader = reader;
         this.vehicles = new VehicleReader(reader.fluids());
         this.workers = workers;
+        this.warmUp = warmUp;
         this.finished = finished;
         this.software = software;
     }
@@ -186,6 +190,17 @@ final class EngineRoutes {
             figures.run();
         }
         LocalServer.json(request, map);
+        warmUp.answered(study -> again(question, concept, study));
+    }
+
+    /** All that an edit may take: balance, figures, tables, inputs, drawings. */
+    private void again(Question question, Concept concept, EngineStudy study) {
+        KnownEngine engine = new KnownEngine(study.balance(concept));
+        Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
+        map.put("inputs", inputs(question, concept(question)));
+        map.putAll(EngineAnswer.flow(engine.balance()));
+        map.put("charts", engine.charts(Optional.empty(), List.of()));
+        JsonText.compact(map);
     }
 
     /** Which charts are in view, by their places. */

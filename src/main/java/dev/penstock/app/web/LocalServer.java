@@ -72,7 +72,7 @@ public final class LocalServer implements AutoCloseable {
         Duration longest = settings.patience().multipliedBy(LONG_WORK);
         sweeps = new SweepJobs(new Sweep(runs), longest);
         FinishedReports finished = new FinishedReports(workers);
-        engines = new EngineRoutes(workspace, reader, workers, finished, settings.software(), settings.home());
+        engines = new EngineRoutes(workspace, reader, workers, warmUp, finished, settings.software(), settings.home());
         vehicles = new VehicleRoutes(workspace, reader, workers, finished, settings.software(), longest);
         claims = new ClaimsRoutes(settings, workspace, runs, finished, longest);
         searches = new SearchRoutes(workspace, runs, finished, settings.software(), longest);

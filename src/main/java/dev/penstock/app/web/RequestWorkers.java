@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -138,6 +139,35 @@ final class RequestWorkers implements AutoCloseable {
             beside.run();
             return answerOf(answer, question);
         });
+    }
+
+    /**
+     * Does work on this thread that nobody waits for, as long as nobody asks anything; it is broken off where somebody does.
+     *
+     * @param work what to do
+     * @return whether it came to an end
+     */
+    boolean whileIdle(Consumer<EngineStudy> work) {
+        if (asked()) {
+            return false;
+        }
+        try {
+            return Cancellation.during(() -> asked() || closed(), () -> {
+                work.accept(runs.study());
+                return true;
+            });
+        } catch (CancellationException e) {
+            return false;
+        }
+    }
+
+    private boolean asked() {
+        return open.availablePermits() < MOST_OPEN;
+    }
+
+    /** @return whether no more work is taken */
+    boolean closed() {
+        return threads.isShutdown();
     }
 
     /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.numerics.Cancellation;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;
@@ -65,6 +66,30 @@ class RequestWorkersTest {
             go.countDown();
             assertThat(first.join()).isEqualTo("done");
             assertThat(second.join()).isEqualTo("second");
+        }
+    }
+
+    @Test
+    void whatNobodyWaitsForGivesWayToAQuestion() {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch asked = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
+            assertThat(workers.whileIdle(study -> Cancellation.check())).isTrue();
+            CompletableFuture<Boolean> rehearsed = CompletableFuture.supplyAsync(() -> workers.whileIdle(study -> {
+                begun.countDown();
+                await(asked);
+                Cancellation.check();
+            }));
+            await(begun);
+            CompletableFuture<String> question = CompletableFuture.supplyAsync(() -> workers.ask(asker("", 0), study -> {
+                asked.countDown();
+                return await(go);
+            }));
+            assertThat(rehearsed.join()).isFalse();
+            assertThat(workers.whileIdle(study -> Cancellation.check())).isFalse();
+            go.countDown();
+            assertThat(question.join()).isEqualTo("done");
         }
     }
 
