@@ -108,9 +108,13 @@ public final class EngineSlides {
             case PUMPS ->
                 "Pumps raise the pressure to "
                         + mainPumps(b)
-                                .map(p ->
-                                        Notation.PRESSURE.writeWithUnit(p.duty().dischargePressure()) + " ("
-                                                + (p.duty().propellant().equals(b.concept().oxidizer()) ? "oxidizer)" : "fuel)"))
+                                .map(p -> Notation.PRESSURE.writeWithUnit(
+                                                p.duty().dischargePressure()) + " ("
+                                        + (p.duty()
+                                                        .propellant()
+                                                        .equals(b.concept().oxidizer())
+                                                ? "oxidizer)"
+                                                : "fuel)"))
                                 .collect(Collectors.joining(" and "))
                         + " and take " + EnergySlide.power(mainPower(b)) + ".";
             case DRIVE -> drive(b);

@@ -82,10 +82,11 @@ class RequestWorkersTest {
                 Cancellation.check();
             }));
             await(begun);
-            CompletableFuture<String> question = CompletableFuture.supplyAsync(() -> workers.ask(asker("", 0), study -> {
-                asked.countDown();
-                return await(go);
-            }));
+            CompletableFuture<String> question =
+                    CompletableFuture.supplyAsync(() -> workers.ask(asker("", 0), study -> {
+                        asked.countDown();
+                        return await(go);
+                    }));
             assertThat(rehearsed.join()).isFalse();
             assertThat(workers.whileIdle(study -> Cancellation.check())).isFalse();
             go.countDown();
