@@ -8,7 +8,6 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.Ladder;
-import dev.penstock.numerics.sampling.ResponseSurface;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.Arrays;
 import java.util.List;
@@ -88,7 +87,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
                 i -> alone[i] = seen.get(i).isPresent() ? byChamberAlone(points.get(i)) : new double[claims()]);
         List<Boolean> unknowns =
                 model.claims().stream().map(c -> model.unknownOf(c).isPresent()).toList();
-        EngineOverChamber learnt = EngineOverChamber.of(points, alone, seen, unknowns);
+        EngineOverChamber learnt = EngineOverChamber.of(points.stream().map(model::place).toList(), alone, seen, unknowns);
         return new ClaimLadder(model, doubts, failures, learnt, unheard);
     }
 
@@ -147,6 +146,11 @@ public final class ClaimLadder implements Ladder<Sighting> {
         return Evaluation.impossible();
     }
 
+    /** Coordinates of a point in which surfaces over it are learnt. */
+    double[] place(double[] point) {
+        return model.place(point);
+    }
+
     private ChamberAlone chamber(double[] point) {
         Last known = last.get();
         if (known == null || !Arrays.equals(known.point, point)) {
@@ -158,13 +162,13 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     private Evaluation<Sighting> byChamber(double[] point) {
         double[] alone = alone(point);
-        return loosely(ResponseSurface.place(point), alone, new double[alone.length]);
+        return loosely(place(point), alone, new double[alone.length]);
     }
 
     /**
      * What the claims that are heard say of predictions that only lead the way.
      *
-     * @param place place of a point, see {@link ResponseSurface#place}
+     * @param place place of a point, see {@link EngineModel#place}
      * @param alone what the chamber alone predicts for each claim, SI; NaN where it says nothing of it
      * @param errors standard deviation of each of these numbers, SI
      */

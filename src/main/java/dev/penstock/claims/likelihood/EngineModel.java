@@ -113,6 +113,13 @@ public final class EngineModel {
         return Optional.empty();
     }
 
+    /** Coordinates of a point in which surfaces over it are learnt. */
+    double[] place(double[] point) {
+        double[] place = new double[point.length];
+        Arrays.setAll(place, i -> unknowns.get(i).prior().place(point[i]));
+        return place;
+    }
+
     /** The chamber at a point, by the models of its losses. */
     ChamberAlone chamber(double[] point) {
         Map<String, String> changes = new LinkedHashMap<>();

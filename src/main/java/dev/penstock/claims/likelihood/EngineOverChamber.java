@@ -28,17 +28,17 @@ final class EngineOverChamber {
     }
 
     /**
-     * @param points points of the standard normal space
+     * @param places places of points, see {@link EngineModel#place}
      * @param alone what the chamber alone predicts there for each claim, SI; NaN where it says nothing of it
      * @param seen the engine there; empty where none closes
      * @param exact which claims speak of an unknown itself, of which nothing is to be learnt
      * @return what was learnt
      */
     static EngineOverChamber of(
-            List<double[]> points, double[][] alone, List<Optional<Sighting>> seen, List<Boolean> exact) {
+            List<double[]> places, double[][] alone, List<Optional<Sighting>> seen, List<Boolean> exact) {
         List<Optional<Learnt>> claims = new ArrayList<>();
         for (int claim = 0; claim < exact.size(); claim++) {
-            double[] values = new double[points.size()];
+            double[] values = new double[places.size()];
             boolean ratio = false;
             for (int i = 0; i < values.length; i++) {
                 boolean both = seen.get(i).isPresent() && Double.isFinite(alone[i][claim]);
@@ -51,17 +51,17 @@ final class EngineOverChamber {
             claims.add(
                     exact.get(claim)
                             ? Optional.empty()
-                            : ResponseSurface.of(points, values).map(s -> new Learnt(s, ofChamber)));
+                            : ResponseSurface.of(places, values).map(s -> new Learnt(s, ofChamber)));
         }
         double[] kept = seen.stream()
                 .mapToDouble(s ->
                         s.map(e -> Math.exp(ClaimLadder.limitsLogLikelihood(e))).orElse(0.0))
                 .toArray();
-        return new EngineOverChamber(claims, Optional.of(ShareSurface.of(points, kept)));
+        return new EngineOverChamber(claims, Optional.of(ShareSurface.of(places, kept)));
     }
 
     /**
-     * @param place place of a point, see {@link ResponseSurface#place}
+     * @param place place of a point, see {@link EngineModel#place}
      * @return natural logarithm of the share of engines there that close within their limits, about
      */
     double closing(double[] place) {
@@ -78,7 +78,7 @@ final class EngineOverChamber {
 
     /**
      * @param claim number of a claim
-     * @param place place of a point, see {@link ResponseSurface#place}
+     * @param place place of a point, see {@link EngineModel#place}
      * @param alone what the chamber alone predicts, SI; NaN where it says nothing of it
      * @param doubt how far the engine may be from that where nothing better was learnt, SI
      */

@@ -30,6 +30,7 @@ public final class ScoutedLadder implements Ladder<Sighting> {
      */
     public static ScoutedLadder of(ClaimLadder ladder, Workers workers) {
         List<double[]> points = TemperedSampler.prior(ladder.dimensions(), ResponseSurface.wanted(ladder.dimensions()));
+        List<double[]> places = points.stream().map(ladder::place).toList();
         double[][] predicted = new double[points.size()][];
         workers.forEach(predicted.length, i -> predicted[i] = ladder.byChamberAlone(points.get(i)));
         List<Optional<ResponseSurface>> surfaces = new ArrayList<>();
@@ -38,7 +39,7 @@ public final class ScoutedLadder implements Ladder<Sighting> {
             for (int i = 0; i < values.length; i++) {
                 values[i] = predicted[i][claim];
             }
-            surfaces.add(ResponseSurface.of(points, values));
+            surfaces.add(ResponseSurface.of(places, values));
         }
         return new ScoutedLadder(ladder, surfaces);
     }
@@ -80,7 +81,7 @@ public final class ScoutedLadder implements Ladder<Sighting> {
     }
 
     private Evaluation<Sighting> scouted(double[] point) {
-        double[] place = ResponseSurface.place(point);
+        double[] place = ladder.place(point);
         double[] predicted = new double[surfaces.size()];
         double[] errors = new double[surfaces.size()];
         for (int i = 0; i < predicted.length; i++) {

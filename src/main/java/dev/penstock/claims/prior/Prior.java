@@ -23,6 +23,14 @@ public sealed interface Prior {
     /** @return where it comes from */
     String source();
 
+    /**
+     * @param normal coordinate in the standard normal space
+     * @return where that lies between −1 and 1, in a coordinate in which values or their logarithms are about straight
+     */
+    default double place(double normal) {
+        return 2 * probability(normal) - 1;
+    }
+
     /** @return whether values lie about one that the calculation finds */
     default boolean aboutModel() {
         return false;
@@ -60,7 +68,13 @@ public sealed interface Prior {
 
         @Override
         public double value(double normal, double model) {
-            return Math.sqrt(p05 * p95) * Math.pow(p95 / p05, normal / (2 * Claim.NINETY));
+            return Math.sqrt(p05 * p95) * Math.pow(p95 / p05, 0.5 * place(normal));
+        }
+
+        /** Beyond one in one case of ten: of probabilities nine tenths would be as good as one. */
+        @Override
+        public double place(double normal) {
+            return normal / Claim.NINETY;
         }
     }
 

@@ -4,7 +4,6 @@ import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -12,9 +11,9 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularMatrixException;
 
 /**
- * A quantity over the standard normal space, learnt from some of its values: least squares on the squares, products and cubes
- * of the unknowns' probabilities, of the logarithm where the quantity is positive [box-wilson-1951].
- * <pre>ln y = a + Σ bᵢ tᵢ + Σ cᵢⱼ tᵢ tⱼ + Σ dᵢ tᵢ³,  t = 2 Φ(x) − 1</pre>
+ * A quantity over some unknowns, learnt from some of its values: least squares on the squares, products and cubes of coordinates in
+ * which it is about straight, of the logarithm where the quantity is positive [box-wilson-1951].
+ * <pre>ln y = a + Σ bᵢ tᵢ + Σ cᵢⱼ tᵢ tⱼ + Σ dᵢ tᵢ³,  t = coordinates of about −1 to 1</pre>
  * What it is off by is measured on every third value, which the fit does not see. Immutable.
  */
 public final class ResponseSurface {
@@ -27,7 +26,6 @@ public final class ResponseSurface {
             "root mean square on values that the fit did not see, told by each surface",
             List.of("box-wilson-1951"));
 
-    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
     /** One value in so many is held back. */
     private static final int HELD = 3;
 
@@ -90,16 +88,16 @@ public final class ResponseSurface {
     }
 
     /**
-     * @param points points of the standard normal space
+     * @param places coordinates of points
      * @param values the quantity there; points without a finite one are left out
      * @return the surface, of as many terms as the values settle; empty if they do not settle a plane
      */
-    public static Optional<ResponseSurface> of(List<double[]> points, double[] values) {
+    public static Optional<ResponseSurface> of(List<double[]> places, double[] values) {
         List<double[]> at = new ArrayList<>();
         List<Double> known = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             if (Double.isFinite(values[i])) {
-                at.add(points.get(i));
+                at.add(places.get(i));
                 known.add(values[i]);
             }
         }
@@ -108,7 +106,7 @@ public final class ResponseSurface {
             if (fitted > 0 && fitted >= LEAST_ABOVE_TERMS * terms.count(at.get(0).length)) {
                 return fitted(
                         terms,
-                        at.stream().map(ResponseSurface::place).map(terms::row).toList(),
+                        at.stream().map(terms::row).toList(),
                         known);
             }
         }
@@ -144,19 +142,7 @@ public final class ResponseSurface {
     }
 
     /**
-     * @param point a point of the standard normal space
-     * @return where it stands for every surface: twice the probability of each coordinate, less one
-     */
-    public static double[] place(double[] point) {
-        double[] t = new double[point.length];
-        for (int i = 0; i < t.length; i++) {
-            t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
-        }
-        return t;
-    }
-
-    /**
-     * @param place place of a point
+     * @param place coordinates of a point
      * @return the quantity there, about
      */
     public double value(double[] place) {

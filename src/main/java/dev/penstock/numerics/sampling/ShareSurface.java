@@ -10,9 +10,9 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * A share between nothing and one over the standard normal space, learnt from some of its values: of engines that close, say.
+ * A share between nothing and one over some unknowns, learnt from some of its values: of engines that close, say.
  * <pre>
- * p = 1/(1 + exp(−z)),  z = a + Σ bᵢ tᵢ + Σ cᵢ tᵢ²,  t = 2 Φ(x) − 1
+ * p = 1/(1 + exp(−z)),  z = a + Σ bᵢ tᵢ + Σ cᵢ tᵢ²,  t = coordinates of about −1 to 1
  * greatest of  Σ (y ln p + (1 − y) ln(1 − p)) − ½ Σ (b² + c²),  by Newton's steps
  * </pre>
  * The last term is a normal belief of deviation one in each coefficient; it keeps few values from claiming much. Immutable.
@@ -40,13 +40,13 @@ public final class ShareSurface {
     }
 
     /**
-     * @param points points of the standard normal space, one or more
+     * @param places coordinates of points, one or more
      * @param shares the share there (-), 0 to 1
      * @return the surface
      */
-    public static ShareSurface of(List<double[]> points, double[] shares) {
+    public static ShareSurface of(List<double[]> places, double[] shares) {
         List<double[]> rows = new ArrayList<>();
-        points.forEach(p -> rows.add(ResponseSurface.Terms.SQUARES.row(ResponseSurface.place(p))));
+        places.forEach(p -> rows.add(ResponseSurface.Terms.SQUARES.row(p)));
         int terms = rows.get(0).length;
         RealVector at = new ArrayRealVector(terms);
         for (int step = 0; step < STEPS; step++) {
@@ -75,7 +75,7 @@ public final class ShareSurface {
     }
 
     /**
-     * @param place place of a point, see {@link ResponseSurface#place}
+     * @param place coordinates of a point
      * @return the share there (-), about; a twentieth at least
      */
     public double value(double[] place) {

@@ -21,11 +21,11 @@ class ShareSurfaceTest {
             edge[i] = points.get(i)[0] > 0.5 ? 0 : 1;
         }
         // 0.05 + 0.95/3, and what the belief of the constant pulls: about a thousandth.
-        assertThat(ShareSurface.of(points, third).value(ResponseSurface.place(new double[] {0.3, -1})))
+        assertThat(ShareSurface.of(points, third).value(new double[] {0.3, -1}))
                 .isCloseTo(0.05 + 0.95 / 3, within(2e-3));
         ShareSurface found = ShareSurface.of(points, edge);
-        assertThat(found.value(ResponseSurface.place(new double[] {-1, 0}))).isGreaterThan(0.95);
-        assertThat(found.value(ResponseSurface.place(new double[] {1.5, 0}))).isBetween(0.05, 0.1);
+        assertThat(found.value(new double[] {-1, 0})).isGreaterThan(0.95);
+        assertThat(found.value(new double[] {2, 0})).isBetween(0.05, 0.1);
     }
 
     /** Where nothing closes or everything does the belief keeps the answer finite. */
@@ -33,10 +33,10 @@ class ShareSurfaceTest {
     void nothingAndEverything() {
         List<double[]> points = new ArrayList<>(TemperedSampler.prior(3, 20));
         double[] all = new double[20];
-        assertThat(ShareSurface.of(points, all).value(ResponseSurface.place(points.get(0))))
+        assertThat(ShareSurface.of(points, all).value(points.get(0)))
                 .isBetween(0.05, 0.2);
         Arrays.fill(all, 1);
-        assertThat(ShareSurface.of(points, all).value(ResponseSurface.place(points.get(0))))
+        assertThat(ShareSurface.of(points, all).value(points.get(0)))
                 .isBetween(0.8, 1.0);
     }
 }
