@@ -89,7 +89,7 @@ class AnswerCommandTest {
                 "{\"id\": \"a\", \"command\": \"balanc\", \"case\": \"heron\", \"sett\": 1}",
                 "{\"id\": \"b\", \"command\": \"balance\", \"case\": \"heron\", \"set\": {\"engine.chamber_pressure\": \"-1 MPa\"}}",
                 "{\"id\": \"c\", \"command\": \"balance\", \"case\": \"heron\", \"options\": [\"--report\", \"x\"]}",
-                "{\"id\": \"d\", \"command\": \"serve\"}",
+                "{\"id\": \"d\"}",
                 "{\"id\": \"e\", \"command\": \"fluid\", \"case\": \"methane\"}");
         assertThat(answers).hasSize(6);
         assertThat(answers.get(0).get("id").isNull()).isTrue();

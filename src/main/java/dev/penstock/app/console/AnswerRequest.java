@@ -91,7 +91,7 @@ public record AnswerRequest(
             boolean near = Spelling.distance(close, command) <= 1 + command.length() / 3;
             reader.problem(
                     COMMAND,
-                    command,
+                    object.has(COMMAND) ? command : "missing",
                     "allowed are " + String.join(", ", sorted(commands))
                             + (near ? "; did you mean " + close + "?" : ""));
         }

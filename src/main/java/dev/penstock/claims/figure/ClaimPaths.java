@@ -9,6 +9,7 @@ import dev.penstock.study.space.CaseFigures;
 import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,6 +105,15 @@ public final class ClaimPaths {
         return Optional.empty();
     }
 
+    /** Edits from a path to a known one, or to the first words of its name and one more for the rest. */
+    private static int edits(String path, String known) {
+        int least = Spelling.distance(path, known);
+        for (int i = known.indexOf('_'); i > 0; i = known.indexOf('_', i + 1)) {
+            least = Math.min(least, 1 + Spelling.distance(path, known.substring(0, i)));
+        }
+        return least;
+    }
+
     /**
      * @param path a path that names nothing
      * @return what to write instead, as the end of a sentence
@@ -112,8 +122,10 @@ public final class ClaimPaths {
         List<String> known = new ArrayList<>(INPUTS.keySet());
         known.addAll(CALLED.keySet());
         CaseFigures.usual(false).forEach(figure -> known.add(CaseFigures.withoutUnit(figure)));
-        return Spelling.near(path, known, 1).stream()
-                .findFirst()
+        int most = 1 + (path.length() - path.lastIndexOf('.')) / 3;
+        return known.stream()
+                .filter(k -> edits(path, k) <= most)
+                .min(Comparator.<String>comparingInt(k -> edits(path, k)).thenComparing(Comparator.naturalOrder()))
                 .map(k -> "did you mean \"" + k + "\"?")
                 .orElse("write the path of an input or figure, for example \"engine.isp_vacuum\"");
     }

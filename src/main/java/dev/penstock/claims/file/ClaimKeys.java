@@ -47,6 +47,11 @@ final class ClaimKeys {
         return (Input<String>) input;
     }
 
+    /** What a table says, as the middle of a sentence. */
+    private static String told(Map<String, String> texts) {
+        return texts.isEmpty() ? "empty" : "stated by " + String.join(" and ", texts.keySet());
+    }
+
     private String source() {
         String source = "";
         for (InputTable table : tables) {
@@ -75,8 +80,8 @@ final class ClaimKeys {
         boolean whole = texts.containsKey("low") == texts.containsKey("high");
         if ((valued ? 1 : 0) + (ranged ? 1 : 0) + (bound ? 1 : 0) != 1 || !whole) {
             problem(
-                    "value",
-                    texts.isEmpty() ? "missing" : String.join(", ", texts.keySet()),
+                    "",
+                    told(texts),
                     "write value and within, or low and high, or at_least, or at_most");
             return Optional.empty();
         }
@@ -102,7 +107,10 @@ final class ClaimKeys {
         if (ClaimPaths.input(path).isEmpty()) {
             problem("", "not an input or figure", ClaimPaths.near(path));
         } else if (!texts.keySet().equals(java.util.Set.of("value"))) {
-            problem("value", String.join(", ", texts.keySet()), "of a word or a whole number, write value alone");
+            problem(
+                    "",
+                    told(texts),
+                    "of a word or a whole number, write value alone");
         } else {
             given.put(path, texts.get("value"));
         }
@@ -121,7 +129,10 @@ final class ClaimKeys {
         OptionalDouble high = number(texts, "high");
         OptionalDouble likely = number(texts, "likely");
         if (!texts.containsKey("low") || !texts.containsKey("high")) {
-            problem("low", "one end is missing", "write low and high, and likely if one value is");
+            problem(
+                    "",
+                    told(texts),
+                    "write low and high, and likely if one value is the most likely");
             return Optional.empty();
         }
         if (low.isEmpty() || high.isEmpty()) {

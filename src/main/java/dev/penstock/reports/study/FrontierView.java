@@ -131,7 +131,7 @@ public final class FrontierView {
         if (knee >= 0) {
             text.append(line)
                     .append("See the knee: ")
-                    .append(words.again(space, result.points().get(knee)))
+                    .append(words.here(space, result.points().get(knee)))
                     .append(line);
         }
         return text.toString();

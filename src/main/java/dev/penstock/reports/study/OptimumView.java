@@ -176,7 +176,7 @@ public final class OptimumView {
         if (result.best().closes()) {
             text.append(line)
                     .append("See it: ")
-                    .append(words.again(space, result.best()))
+                    .append(words.here(space, result.best()))
                     .append(line);
         }
         return text.toString();

@@ -10,6 +10,7 @@ import dev.penstock.study.space.StudyFigure;
 import dev.penstock.study.space.StudyPoint;
 import dev.penstock.study.space.StudySpace;
 import dev.penstock.study.space.Variable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -121,13 +122,20 @@ final class PointWords {
         return String.join("; ", missed);
     }
 
-    /** The command that shows a point as it is. */
+    /** The command that shows a point as it is, on this machine. */
+    String here(StudySpace space, StudyPoint point) {
+        return again(space, point, question.subject().file());
+    }
+
+    /** The command that shows a point as it is, beside the file: pages go elsewhere. */
     String again(StudySpace space, StudyPoint point) {
+        return again(space, point, question.subject().file().getFileName());
+    }
+
+    private String again(StudySpace space, StudyPoint point, Path file) {
         StudyCase subject = question.subject();
-        List<String> words = new ArrayList<>(List.of(
-                "penstock",
-                subject.ofVehicle() ? "size" : "balance",
-                subject.file().getFileName().toString()));
+        List<String> words =
+                new ArrayList<>(List.of("penstock", subject.ofVehicle() ? "size" : "balance", file.toString()));
         Map<String, String> all = new LinkedHashMap<>(subject.changes());
         all.putAll(space.changes(point.values()));
         all.forEach((path, value) -> words.addAll(List.of("--set", path + "=" + value)));

@@ -152,14 +152,20 @@ public final class BatchFolder implements AutoCloseable {
         List<String> theirs = there.lines().toList();
         List<String> ours = here.lines().toList();
         for (int i = 0; i < Math.max(theirs.size(), ours.size()); i++) {
-            String their = i < theirs.size() ? theirs.get(i).strip() : "";
-            String our = i < ours.size() ? ours.get(i).strip() : "";
+            String their = i < theirs.size() ? plain(theirs.get(i)) : "";
+            String our = i < ours.size() ? plain(ours.get(i)) : "";
             if (!their.equals(our)) {
                 return name + " says " + (their.isEmpty() ? "nothing" : their) + " where this one says "
                         + (our.isEmpty() ? "nothing" : our);
             }
         }
         return name + " differs";
+    }
+
+    /** A line of TOML or JSON without the comma that parts it from the next. */
+    private static String plain(String line) {
+        String stripped = line.strip();
+        return stripped.endsWith(",") ? stripped.substring(0, stripped.length() - 1) : stripped;
     }
 
     /** @return numbers of the finished batches */

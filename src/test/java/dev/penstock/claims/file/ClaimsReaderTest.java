@@ -169,19 +169,26 @@ class ClaimsReaderTest {
                 witin = "1 kN"
                 [given]
                 "engine.chamber_presure" = "1 MPa"
+                "engine.thrst" = "1 kN"
+                "engine.foo" = 3
                 "nozzle.area_ratio" = "40 K"
                 [prior."engine.mass"]
                 low = "1 kg"
                 high = "2 kg"
+                [prior."nozzle.area_ratio"]
+                low = 40
                 """);
         assertThat(String.join("\n", problems))
                 .contains("claims.engine.isp_vacum is not an input or figure; did you mean \"engine.isp_vacuum\"?")
                 .contains("given.\"nozzle.area_ratio\" is \"40 K\"")
                 .contains("a mass such as")
-                .contains("write value and within, or low and high, or at_least, or at_most")
+                .contains("claims.engine.exit_diameter is stated by value and at_most; write value and within, or low and high, or at_least, or at_most")
                 .contains("it must be above the lower end")
                 .contains("did you mean within?")
                 .contains("did you mean \"engine.chamber_pressure\"?")
+                .contains("given.\"engine.thrst\" is \"1 kN\"; did you mean \"engine.thrust_")
+                .contains("given.\"engine.foo\" is 3; write the path of an input or figure")
+                .contains("prior.nozzle.area_ratio is stated by low; write low and high")
                 .contains("not an input with a range");
     }
 }
