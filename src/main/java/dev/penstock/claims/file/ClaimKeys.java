@@ -79,10 +79,7 @@ final class ClaimKeys {
         boolean bound = texts.containsKey("at_least") || texts.containsKey("at_most");
         boolean whole = texts.containsKey("low") == texts.containsKey("high");
         if ((valued ? 1 : 0) + (ranged ? 1 : 0) + (bound ? 1 : 0) != 1 || !whole) {
-            problem(
-                    "",
-                    told(texts),
-                    "write value and within, or low and high, or at_least, or at_most");
+            problem("", told(texts), "write value and within, or low and high, or at_least, or at_most");
             return Optional.empty();
         }
         OptionalDouble value = number(texts, "value");
@@ -107,10 +104,7 @@ final class ClaimKeys {
         if (ClaimPaths.input(path).isEmpty()) {
             problem("", "not an input or figure", ClaimPaths.near(path));
         } else if (!texts.keySet().equals(java.util.Set.of("value"))) {
-            problem(
-                    "",
-                    told(texts),
-                    "of a word or a whole number, write value alone");
+            problem("", told(texts), "of a word or a whole number, write value alone");
         } else {
             given.put(path, texts.get("value"));
         }
@@ -129,10 +123,7 @@ final class ClaimKeys {
         OptionalDouble high = number(texts, "high");
         OptionalDouble likely = number(texts, "likely");
         if (!texts.containsKey("low") || !texts.containsKey("high")) {
-            problem(
-                    "",
-                    told(texts),
-                    "write low and high, and likely if one value is the most likely");
+            problem("", told(texts), "write low and high, and likely if one value is the most likely");
             return Optional.empty();
         }
         if (low.isEmpty() || high.isEmpty()) {

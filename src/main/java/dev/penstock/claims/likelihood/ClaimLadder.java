@@ -87,7 +87,8 @@ public final class ClaimLadder implements Ladder<Sighting> {
                 i -> alone[i] = seen.get(i).isPresent() ? byChamberAlone(points.get(i)) : new double[claims()]);
         List<Boolean> unknowns =
                 model.claims().stream().map(c -> model.unknownOf(c).isPresent()).toList();
-        EngineOverChamber learnt = EngineOverChamber.of(points.stream().map(model::place).toList(), alone, seen, unknowns);
+        EngineOverChamber learnt =
+                EngineOverChamber.of(points.stream().map(model::place).toList(), alone, seen, unknowns);
         return new ClaimLadder(model, doubts, failures, learnt, unheard);
     }
 

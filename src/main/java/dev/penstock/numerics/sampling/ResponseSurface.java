@@ -104,10 +104,7 @@ public final class ResponseSurface {
         int fitted = at.size() - (at.size() + HELD - 1) / HELD;
         for (Terms terms : List.of(Terms.ALL, Terms.SQUARES, Terms.STRAIGHT)) {
             if (fitted > 0 && fitted >= LEAST_ABOVE_TERMS * terms.count(at.get(0).length)) {
-                return fitted(
-                        terms,
-                        at.stream().map(terms::row).toList(),
-                        known);
+                return fitted(terms, at.stream().map(terms::row).toList(), known);
             }
         }
         return Optional.empty();

@@ -182,7 +182,8 @@ class ClaimsReaderTest {
                 .contains("claims.engine.isp_vacum is not an input or figure; did you mean \"engine.isp_vacuum\"?")
                 .contains("given.\"nozzle.area_ratio\" is \"40 K\"")
                 .contains("a mass such as")
-                .contains("claims.engine.exit_diameter is stated by value and at_most; write value and within, or low and high, or at_least, or at_most")
+                .contains(
+                        "claims.engine.exit_diameter is stated by value and at_most; write value and within, or low and high, or at_least, or at_most")
                 .contains("it must be above the lower end")
                 .contains("did you mean within?")
                 .contains("did you mean \"engine.chamber_pressure\"?")

@@ -30,8 +30,8 @@ class ResponseSurfaceTest {
 
     @Test
     void whatHasItsShapeIsMetExactly() {
-        ToDoubleFunction<double[]> shaped = t ->
-                Math.exp(5 + 0.3 * t[0] - 0.2 * t[1] * t[2] + 0.1 * t[3] * t[3] + 0.05 * Math.pow(t[2], 3));
+        ToDoubleFunction<double[]> shaped =
+                t -> Math.exp(5 + 0.3 * t[0] - 0.2 * t[1] * t[2] + 0.1 * t[3] * t[3] + 0.05 * Math.pow(t[2], 3));
         ResponseSurface surface = ResponseSurface.of(PLACES, values(shaped)).orElseThrow();
         double[] elsewhere = t(new double[] {0.4, -1.3, 0.9, 0.1});
         double expected = shaped.applyAsDouble(elsewhere);

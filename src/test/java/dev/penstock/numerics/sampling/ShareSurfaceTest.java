@@ -33,10 +33,8 @@ class ShareSurfaceTest {
     void nothingAndEverything() {
         List<double[]> points = new ArrayList<>(TemperedSampler.prior(3, 20));
         double[] all = new double[20];
-        assertThat(ShareSurface.of(points, all).value(points.get(0)))
-                .isBetween(0.05, 0.2);
+        assertThat(ShareSurface.of(points, all).value(points.get(0))).isBetween(0.05, 0.2);
         Arrays.fill(all, 1);
-        assertThat(ShareSurface.of(points, all).value(points.get(0)))
-                .isBetween(0.8, 1.0);
+        assertThat(ShareSurface.of(points, all).value(points.get(0))).isBetween(0.8, 1.0);
     }
 }
