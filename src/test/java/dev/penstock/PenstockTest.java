@@ -22,7 +22,7 @@ class PenstockTest {
 
     private static final Path HOME = Path.of("").toAbsolutePath();
     /** Twenty rounds of all concepts; {@code -Dpenstock.threads.long=true} takes 2,000. */
-    private static final int BALANCES = Boolean.getBoolean("penstock.threads.long") ? 2000 : 400;
+    private static final int BALANCES = Boolean.getBoolean("penstock.threads.long") ? 2000 : 100;
 
     private static final int THREADS = 2;
 
