@@ -73,7 +73,6 @@ final class TrailPerturbation {
     private final ConceptReader reader;
     private final EngineStudy study;
     private final VehicleRuns vehicles;
-    private final Map<String, Set<String>> ancestors = new HashMap<>();
 
     TrailPerturbation(FluidLibrary fluids, Path home) {
         this.reader = new ConceptReader(fluids);
@@ -107,7 +106,7 @@ final class TrailPerturbation {
             List<InputValue> inputs, String root, Function<Map<String, String>, Run> runs, int every, int first) {
         Run still = runs.apply(Map.of());
         Trail trail = still.trail();
-        ancestors.clear();
+        Map<String, List<String>> users = users(trail);
         List<Missing> missing = new ArrayList<>();
         Map<String, String> unmoved = new TreeMap<>();
         int pairs = 0;
@@ -127,11 +126,12 @@ final class TrailPerturbation {
                 unmoved.put(path, String.join("; ", reasons));
                 continue;
             }
+            Set<String> knowing = knowing(users, path);
             for (Trail.Entry entry : trail.entries()) {
                 double elasticity = elasticity(entry, still, moved.get());
                 if (elasticity > FELT) {
                     pairs++;
-                    if (!ancestors(trail, entry.path()).contains(path)) {
+                    if (!knowing.contains(entry.path())) {
                         missing.add(new Missing(entry.path(), path, elasticity));
                     }
                 }
@@ -178,19 +178,29 @@ final class TrailPerturbation {
         return Math.abs(after / entry.value() - 1) / MOVE;
     }
 
-    /** Everything that a value was made from, directly or on the way, itself included. */
-    private Set<String> ancestors(Trail trail, String path) {
-        return ancestors.computeIfAbsent(path, p -> {
-            Set<String> found = new HashSet<>();
-            Deque<String> todo = new ArrayDeque<>(List.of(p));
-            while (!todo.isEmpty()) {
-                String next = todo.pop();
-                if (found.add(next)) {
-                    trail.entry(next).ifPresent(e -> todo.addAll(e.inputs()));
+    /** The values that were made with each value at first hand. */
+    private static Map<String, List<String>> users(Trail trail) {
+        Map<String, List<String>> users = new HashMap<>();
+        for (Trail.Entry entry : trail.entries()) {
+            entry.inputs()
+                    .forEach(input -> users.computeIfAbsent(input, i -> new ArrayList<>())
+                            .add(entry.path()));
+        }
+        return users;
+    }
+
+    /** Everything that was made with a value, directly or on the way, itself included. */
+    private static Set<String> knowing(Map<String, List<String>> users, String path) {
+        Set<String> found = new HashSet<>(List.of(path));
+        Deque<String> todo = new ArrayDeque<>(found);
+        while (!todo.isEmpty()) {
+            for (String user : users.getOrDefault(todo.pop(), List.of())) {
+                if (found.add(user)) {
+                    todo.add(user);
                 }
             }
-            return found;
-        });
+        }
+        return found;
     }
 
     /** Prints what is missing for each concept or vehicle file named. */
