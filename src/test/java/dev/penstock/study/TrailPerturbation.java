@@ -182,9 +182,8 @@ final class TrailPerturbation {
     private static Map<String, List<String>> users(Trail trail) {
         Map<String, List<String>> users = new HashMap<>();
         for (Trail.Entry entry : trail.entries()) {
-            entry.inputs()
-                    .forEach(input -> users.computeIfAbsent(input, i -> new ArrayList<>())
-                            .add(entry.path()));
+            entry.inputs().forEach(input -> users.computeIfAbsent(input, i -> new ArrayList<>())
+                    .add(entry.path()));
         }
         return users;
     }
