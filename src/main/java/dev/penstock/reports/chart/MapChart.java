@@ -9,15 +9,20 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYShapeAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.LookupPaintScale;
 import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.chart.title.PaintScaleLegend;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYZDataset;
 
 /** A figure over two inputs, as a map: colour for the figure, crosses where a limit is missed, nothing without a solution. */
 public final class MapChart {
+
+    /** Room of a label at the side of a map, as a share of its width (-). */
+    private static final double EDGE = 0.03;
 
     /**
      * A place of the map.
@@ -148,7 +153,16 @@ public final class MapChart {
         label.setFont(line.strong() ? ChartFont.bold(13) : ChartFont.of(10.5));
         label.setPaint(LINE);
         label.setBackgroundPaint(HALO);
+        label.setTextAnchor(inside(plot.getDomainAxis(), middle.x()));
         plot.addAnnotation(label);
+    }
+
+    /** A label stands in the middle of its line, but beside it where the drawing ends. */
+    private static TextAnchor inside(ValueAxis axis, double at) {
+        double place = (at - axis.getLowerBound()) / axis.getRange().getLength();
+        return axis.isAutoRange() || place > EDGE && place < 1 - EDGE
+                ? TextAnchor.CENTER
+                : place < 0.5 ? TextAnchor.CENTER_LEFT : TextAnchor.CENTER_RIGHT;
     }
 
     private static void cross(XYPlot plot, Cell cell, double width, double height) {
