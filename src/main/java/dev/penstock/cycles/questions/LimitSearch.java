@@ -49,7 +49,7 @@ public final class LimitSearch {
     private static final double TOLERANCE = 3e-4;
     private static final int MOST_TRIES = 40;
     private static final int TRIES_PER_HALVING = 3;
-    private static final int MOST_SECOND_TRIES = 4;
+    private static final int MOST_SECOND_TRIES = 8;
     private static final int MISSES_IN_A_ROW = 3;
     private static final double CHANGE = 0.02;
 
@@ -223,12 +223,15 @@ public final class LimitSearch {
 
     /**
      * Narrows the bracket between a pressure that keeps the limits and one that does not. Where it ends at a pressure that was
-     * tried in vain from farther away, that is tried again from the last solution.
+     * tried in vain from farther away, that is tried again from the last solution, and then as a balance alone would be sought.
      */
     private static Bracket closeIn(PressureTrials trials, Bracket first) {
         Bracket bracket = first;
         for (int tries = 0; tries < MOST_SECOND_TRIES && !bracket.high.closed(); tries++) {
             PressureTrial again = trials.again(bracket.high.pressure());
+            if (!again.closed()) {
+                again = trials.alone(bracket.high.pressure());
+            }
             if (!again.closed()) {
                 return bracket;
             }

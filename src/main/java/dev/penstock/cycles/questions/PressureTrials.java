@@ -22,6 +22,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * Balances of one concept over chamber pressure, each tried once and held against the limits that count: all of the balance
@@ -56,7 +57,7 @@ final class PressureTrials {
     PressureTrial at(double pressure) {
         PressureTrial known = trials.get(pressure);
         if (known == null) {
-            known = evaluate(pressure);
+            known = evaluate(pressure, this::solve);
             trials.put(pressure, known);
         }
         return known;
@@ -65,7 +66,18 @@ final class PressureTrials {
     /** The same, tried once more if it was in vain: solutions found since may lie nearer. */
     PressureTrial again(double pressure) {
         if (!at(pressure).closed()) {
-            trials.put(pressure, evaluate(pressure));
+            trials.put(pressure, evaluate(pressure, this::solve));
+        }
+        return at(pressure);
+    }
+
+    /** The same in the way of a balance that is asked for alone, so that the search ends nowhere where that does not. */
+    PressureTrial alone(double pressure) {
+        if (!at(pressure).closed()) {
+            PressureTrial found = evaluate(pressure, new PressureContinuation(balancer)::solve);
+            if (found.closed()) {
+                trials.put(pressure, found);
+            }
         }
         return at(pressure);
     }
@@ -112,13 +124,13 @@ final class PressureTrials {
                 : t);
     }
 
-    private PressureTrial evaluate(double pressure) {
+    private PressureTrial evaluate(double pressure, Function<Concept, Balancer.Solved> way) {
         try {
             Concept there = concept.withChamberPressure(pressure);
             if (hottestGas()) {
                 there = there.withHottestGas(factors.getOrDefault(LimitSearch.TURBINE, 1.0));
             }
-            Balancer.Solved solved = solve(there);
+            Balancer.Solved solved = way.apply(there);
             return judged(pressure, BalanceReport.of(solved), solved);
         } catch (InvalidInput e) {
             throw e;
