@@ -7,7 +7,8 @@ import dev.penstock.numerics.RootFinder;
 
 /**
  * A march that makes each channel, cell by cell, as tall as a wall of a given temperature lets it be: the least mass flux, and so
- * the least drop, that holds the wall there. It writes the heights into the channels that it marches through. Not thread-safe.
+ * the least drop, that holds the wall there. It writes the heights into the channels that it marches through. A search may begin at any height and
+ * still end at the largest: where lower channels may be hotter ones it asks the tallest too. Not thread-safe.
  */
 final class DepthMarch extends JacketMarch {
 
@@ -15,6 +16,9 @@ final class DepthMarch extends JacketMarch {
     private static final double TYPICAL_SLOPE = 0.4;
     private static final double DOES_NOT_PASS = -1;
     private static final double LARGEST_MACH = 0.28;
+
+    /** Fin efficiency from which a wall is cooled so little that it may stand hotter in a lower channel (-). */
+    private static final double STRAIGHT_FINS = 0.9;
 
     /**
      * What the heights are chosen for.
@@ -42,25 +46,42 @@ final class DepthMarch extends JacketMarch {
         this.target = target;
     }
 
+    /** A cell as the coolant enters it. */
+    private record Entry(
+            LegFlow leg, CoolantPoint before, int cell, double ratio, double bulkTemperature, double bulkDensity) {}
+
     @Override
     CellBalance solved(LegFlow leg, CoolantPoint before, int c, double ratio, double guess) {
-        double bulk = flow.bulkTemperature;
-        double density = flow.bulkDensity;
+        Entry entry = new Entry(leg, before, c, ratio, flow.bulkTemperature, flow.bulkDensity);
         double guessed = channels.height[c];
-        double first = guessed > 0 ? Math.min(guessed, target.tallest[c]) : target.tallest[c];
+        double tallest = target.tallest[c];
+        double first = guessed > 0 ? Math.min(guessed, tallest) : tallest;
         channels.set(grid, c, channels.width[c], first);
         CellBalance cell = super.solved(leg, before, c, ratio, guess);
         if (flow.quality >= 0 && !before.first()) {
-            flow.bulkTemperature = bulk;
-            flow.bulkDensity = density;
-            channels.set(grid, c, channels.width[c], heightFor(leg.perChannel() / before.massFlux(), c));
-            return again(leg, before, c, ratio);
+            return atHeight(heightFor(leg.perChannel() / before.massFlux(), c), entry);
         }
-        boolean tall = channels.height[c] >= target.tallest[c];
+        boolean tall = first >= tallest;
         if (tall && (cell.outcome() != Outcome.COMPLETE || excess(cell) <= 0)) {
             return cell;
         }
+        CellBalance found = searched(entry, cell, first);
+        double height = channels.height[c];
+        boolean fins = channels.kind != ChannelKind.TUBE && wall.finEfficiency > STRAIGHT_FINS;
+        if (tall || !fins || height >= tallest) {
+            return found;
+        }
+        CellBalance other = atHeight(tallest, entry);
+        if (other.outcome() == Outcome.COMPLETE && excess(other) <= 0) {
+            return other;
+        }
+        return atHeight(height, entry);
+    }
+
+    /** The cell at the height that holds its wall, from a first height where it has been solved. */
+    private CellBalance searched(Entry entry, CellBalance cell, double first) {
         CellBalance[] last = {cell};
+        int c = entry.cell;
         double start = Math.log(first);
         double high = Math.log(target.tallest[c]);
         double slope = target.slopes[c];
@@ -68,10 +89,7 @@ final class DepthMarch extends JacketMarch {
                         "height of a channel",
                         height -> {
                             if (height != start) {
-                                flow.bulkTemperature = bulk;
-                                flow.bulkDensity = density;
-                                channels.set(grid, c, channels.width[c], Math.exp(height));
-                                last[0] = again(leg, before, c, ratio);
+                                last[0] = atHeight(Math.exp(height), entry);
                             }
                             return excess(last[0]);
                         },
@@ -84,8 +102,12 @@ final class DepthMarch extends JacketMarch {
         return last[0];
     }
 
-    private CellBalance again(LegFlow leg, CoolantPoint before, int c, double ratio) {
-        return super.solved(leg, before, c, ratio, wall.surfaceTemperature);
+    /** The cell again with another height. */
+    private CellBalance atHeight(double height, Entry entry) {
+        flow.bulkTemperature = entry.bulkTemperature;
+        flow.bulkDensity = entry.bulkDensity;
+        channels.set(grid, entry.cell, channels.width[entry.cell], height);
+        return super.solved(entry.leg, entry.before, entry.cell, entry.ratio, wall.surfaceTemperature);
     }
 
     /** Height of a channel of that cross-section, as far as it is allowed (m). */
