@@ -2,8 +2,9 @@ package dev.penstock.reports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.reading.ConceptReader;
@@ -65,7 +66,8 @@ class TrailWalkTest {
             files.filter(f -> f.toString().endsWith(".toml"))
                     .sorted()
                     .forEach(f -> tests.add(DynamicTest.dynamicTest(
-                            f.getFileName().toString(), () -> walk(new ConceptReader(FLUIDS).read(f)))));
+                            f.getFileName().toString(),
+                            () -> walk(Concepts.balance(f.getFileName().toString())))));
         }
         return tests;
     }
@@ -132,7 +134,7 @@ class TrailWalkTest {
     @ValueSource(strings = {"dunlin", "dotterel"})
     void everyNumberOfASearchForTheHighestPressureLeadsToItsSources(String name) {
         LimitResult result =
-                EngineStudy.open().limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
+                Concepts.STUDY.limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
         Trail trail = LimitTrail.extend(BalanceTrail.of(result.balance()), result);
         Map<String, Object> document = new LinkedHashMap<>(LimitView.json(result));
         Object engine = document.remove("balance");
@@ -162,16 +164,19 @@ class TrailWalkTest {
         }
     }
 
-    private static void walk(dev.penstock.cycles.concept.Concept concept) {
-        EngineBalance balance = EngineStudy.open().balance(concept);
+    private static void walk(Concept concept) {
+        walk(Concepts.STUDY.balance(concept));
+    }
+
+    private static void walk(EngineBalance balance) {
         Trail trail = BalanceTrail.of(balance);
-        Optional<PressureFeed> feed = EngineStudy.open().pressureFeed(balance);
+        Optional<PressureFeed> feed = Concepts.STUDY.pressureFeed(balance);
         feed.ifPresent(f -> FeedFigures.record(balance, f, trail));
         Map<String, Object> document = new LinkedHashMap<>(FigureJson.of(EngineFigures.ALL, balance));
         feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
         walk(document, trail);
         Optional<VehicleSizing> vehicle =
-                new VehicleReader(FLUIDS).of(concept).map(plan -> VehicleRuns.size(plan, balance));
+                new VehicleReader(FLUIDS).of(balance.concept()).map(plan -> VehicleRuns.size(plan, balance));
         vehicle.ifPresent(v -> trail.include(VehicleTrail.ofConcept(v, balance)));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), SOFTWARE);
         feed.ifPresent(page::fedBy);
