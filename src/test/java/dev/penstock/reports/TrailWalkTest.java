@@ -133,8 +133,7 @@ class TrailWalkTest {
     @ParameterizedTest
     @ValueSource(strings = {"dunlin", "dotterel"})
     void everyNumberOfASearchForTheHighestPressureLeadsToItsSources(String name) {
-        LimitResult result =
-                Concepts.STUDY.limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
+        LimitResult result = Concepts.STUDY.limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
         Trail trail = LimitTrail.extend(BalanceTrail.of(result.balance()), result);
         Map<String, Object> document = new LinkedHashMap<>(LimitView.json(result));
         Object engine = document.remove("balance");
