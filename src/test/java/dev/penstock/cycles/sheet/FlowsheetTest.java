@@ -258,7 +258,7 @@ class FlowsheetTest {
         assertThat(driven.pumped.oxidizer().content()).isEqualTo(Content.OXIDIZER);
         assertThat(driven.station(gas).temperature())
                 .isCloseTo(driven.sheet.gases().get(Burner.GENERATOR).inlet().temperature(), withinPercentage(1e-6));
-        driven.sheet.closesTemperature(Burner.GENERATOR);
+        driven.sheet.closesTemperature(Burner.GENERATOR, gas);
         double wanted =
                 driven.concept.burners().get(Burner.GENERATOR).temperature().orElseThrow();
         assertThat(driven.sheet.residuals()).singleElement().satisfies(r -> {
