@@ -9,6 +9,7 @@ import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassModel;
+import dev.penstock.vehicle.mass.FairedDryMass;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.mass.TankMaterial;
 import dev.penstock.vehicle.plan.Allowances;
@@ -139,6 +140,19 @@ class VehicleSizerTest {
             VehicleSizing sized = forPayload(500, deltaV[n - 1], stages, engines.toArray(EnginePerformance[]::new));
             assertThat(sized.payloadFraction()).isCloseTo(0.05, within(2e-5));
         }
+    }
+
+    @Test
+    void aFairingHeavierThanAllElseIsCarriedToo() {
+        // 1 kg under a fairing of 800 kg, dropped at once: the stage burns for itself and what it carries alone
+        DryMassModel covered = new FairedDryMass(new StructuralCoefficient(0.08, 0), 800);
+        StageSizing only = forPayload(
+                        1, 3000, List.of(stage("only", covered, NONE)), SampleEngines.kerosene(3237))
+                .stages()
+                .get(0);
+        double bare = only.startMass() - 800;
+        assertThat(only.propellant().burned()).isCloseTo(bare * (1 - Math.exp(-3000 / 3237.0)), within(1e-6 * bare));
+        assertThat(only.above()).isCloseTo(1, within(1e-6));
     }
 
     @Test

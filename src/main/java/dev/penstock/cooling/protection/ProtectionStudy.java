@@ -18,11 +18,10 @@ import java.util.Locale;
 public final class ProtectionStudy {
 
     private static final double THICKEST = 0.2;
-    private static final double THINNEST = 1e-4;
 
     /** More uses than this are not told: other things wear out first. */
     private static final double MOST_USES = 1000;
-    /** Radiating sheet (m), and fibre behind it (kg/m³, m²/s, depth over √(α t)): common practice, no source. */
+    /** Thinnest sheet that is built (m), and fibre behind it (kg/m³, m²/s, depth over √(α t)): common practice, no source. */
     private static final double SHEET = 8e-4;
 
     private static final double INSULATION_DENSITY = 96;
@@ -140,12 +139,12 @@ public final class ProtectionStudy {
         if (excess(material, THICKEST, firing) > 0) {
             return Option.impossible(name, true, "the hot face passes its limit however thick the plate");
         }
-        double thickness = excess(material, THINNEST, firing) <= 0
-                ? THINNEST
+        double thickness = excess(material, SHEET, firing) <= 0
+                ? SHEET
                 : Math.exp(RootFinder.between(
                                 "thickness of a heat sink",
                                 t -> excess(material, Math.exp(t), firing),
-                                Math.log(THINNEST),
+                                Math.log(SHEET),
                                 Math.log(THICKEST),
                                 1e-6)
                         .value());
@@ -157,7 +156,7 @@ public final class ProtectionStudy {
                 true,
                 0,
                 life(material, peak(material, thickness, firing)),
-                thickness == THINNEST ? "radiation alone carries the load" : "");
+                thickness == SHEET ? "the thinnest sheet that is built is enough" : "");
     }
 
     private double excess(WallMaterial material, double thickness, HeatSinkWall.Firing firing) {

@@ -76,7 +76,19 @@ public final class VehicleView {
                 + Notation.TONNES.write(vehicle.propellantMass()) + " t, dry "
                 + Notation.TONNES.write(vehicle.dryMass())
                 + " t, payload " + Notation.TONNES.write(vehicle.payload()) + " t), stages "
-                + VehicleFigures.ALL.figure("height_m").text(vehicle) + " m high" + line + line + TextTable.of(table);
+                + VehicleFigures.ALL.figure("height_m").text(vehicle) + " m high" + line + impulse(vehicle) + line
+                + TextTable.of(table);
+    }
+
+    /** Where payload and start mass are both stated the impulse follows; that of the table is not that of the engines then. */
+    private static String impulse(VehicleSizing vehicle) {
+        if (vehicle.ispFactor().isEmpty()) {
+            return "";
+        }
+        return String.format(
+                Locale.ROOT,
+                "Payload and start mass are both stated: that takes %.4g times the specific impulse of its engines.%n",
+                vehicle.ispFactor().getAsDouble());
     }
 
     /**

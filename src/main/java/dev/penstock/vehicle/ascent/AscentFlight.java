@@ -357,6 +357,7 @@ final class AscentFlight {
         dynamics.look(time, y);
         y[MASS] -= vehicle.fairing().mass();
         burnEnd -= vehicle.fairing().mass();
+        recorder.overboard(vehicle.fairing().mass());
         fairingAboard = false;
         fairingDrop = Optional.of(new FairingDrop(
                 time, dynamics.altitude, dynamics.freeMolecularHeating(), segment, y[IDEAL] - stageIdeal));

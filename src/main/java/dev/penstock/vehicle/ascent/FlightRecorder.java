@@ -55,6 +55,11 @@ class FlightRecorder {
         }
     }
 
+    /** Mass that goes overboard unburnt while a part flies (kg). */
+    void overboard(double unburnt) {
+        mass -= unburnt;
+    }
+
     void note(AscentDynamics dynamics, double time, double[] y) {
         step(dynamics, time, y);
     }

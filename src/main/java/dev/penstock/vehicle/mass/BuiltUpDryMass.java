@@ -103,14 +103,7 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         if (design.interstage()) {
             lines.add(ScalingRelations.shell("interstage", INTERSTAGE_LENGTH * ring));
         }
-        add(
-                lines,
-                new MassLine(
-                        "payload fairing",
-                        design.fairing(),
-                        0.2,
-                        "given",
-                        MassLine.Made.stated(DryMassInputs.FAIRING)));
+        add(lines, FairedDryMass.line(design.fairing()));
         design.recovery().ifPresent(recovery -> {
             double rest = 0;
             for (MassLine line : lines) {

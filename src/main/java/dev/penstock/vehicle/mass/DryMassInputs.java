@@ -16,10 +16,10 @@ public final class DryMassInputs {
     public static final Input<Boolean> COMMON_BULKHEAD = Input.flag("common_bulkhead", "Whether the tanks share a head")
             .usual(Usual.of(false, "two heads between them", ""));
     public static final Input<Double> MASS = Input.quantity(
-                    "mass", Dimension.MASS, Range.NOT_NEGATIVE, "The whole dry mass; 0 for none")
+                    "mass", Dimension.MASS, Range.NOT_NEGATIVE, "The whole dry mass but for a fairing; 0 for none")
             .computed("line by line from how the stage is built");
     public static final Input<Double> STRUCTURAL_COEFFICIENT = Input.ratio(
-                    "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant")
+                    "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant, a fairing aside")
             .computed("line by line from how the stage is built")
             .believed(Belief.factors(0.03, 0.2));
     /** 5 and 95 % at 0.73 and 1.35, where the fifteen flown stages of docs/validation/vehicle.md have 0.73 and 1.37. */

@@ -2,6 +2,7 @@ package dev.penstock.vehicle.reading;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
+import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
@@ -33,7 +34,7 @@ final class BoosterReader {
             return solid.booster(propellant).map(booster -> BoosterPlan.solid(count, booster, diameter));
         }
         int engines = table.read(StageInputs.BOOSTER_ENGINES);
-        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, "the boosters");
+        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, "the boosters", Constants.STANDARD_ATMOSPHERE);
         Allowances allowances = StageReader.allowances(table);
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);

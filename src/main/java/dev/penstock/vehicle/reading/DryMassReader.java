@@ -12,6 +12,7 @@ import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.FactoredDryMass;
+import dev.penstock.vehicle.mass.FairedDryMass;
 import dev.penstock.vehicle.mass.GivenDryMass;
 import dev.penstock.vehicle.mass.PressurantSupply;
 import dev.penstock.vehicle.mass.RecoveryHardware;
@@ -74,15 +75,20 @@ final class DryMassReader {
             boolean interstage,
             boolean recovered) {
         if (mass.isPresent()) {
-            return new GivenDryMass(mass.getAsDouble(), growth);
+            return covered(new GivenDryMass(mass.getAsDouble(), growth));
         }
         if (coefficient.isPresent()) {
-            return new StructuralCoefficient(coefficient.getAsDouble(), growth);
+            return covered(new StructuralCoefficient(coefficient.getAsDouble(), growth));
         }
         if (simple) {
             return new StructuralCoefficient(0.1, 0); // stands in for a value whose problem is noted
         }
         return new BuiltUpDryMass(design(interstage, recovered, growth));
+    }
+
+    private DryMassModel covered(DryMassModel stage) {
+        double fairing = table.read(DryMassInputs.FAIRING);
+        return fairing > 0 ? new FairedDryMass(stage, fairing) : stage;
     }
 
     private DryMassDesign design(boolean interstage, boolean recovered, double growth) {

@@ -13,6 +13,7 @@ import dev.penstock.vehicle.engine.GivenEngine;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import dev.penstock.vehicle.plan.StageInputs;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -39,11 +40,12 @@ final class EngineReader {
     /**
      * @param folder where the vehicle file is; empty where the engine's concept carries the vehicle
      * @param name name of the stage
+     * @param ambient ambient pressure where it ignites (Pa)
      * @return its engine; neither file nor figures after a noted problem
      */
-    Named engine(Optional<Path> folder, String name) {
+    Named engine(Optional<Path> folder, String name, double ambient) {
         if (folder.isPresent() && (table.has(StageInputs.ISP) || table.has(StageInputs.THRUST))) {
-            return new Named(Optional.empty(), stated(name));
+            return new Named(Optional.empty(), stated(name, ambient));
         }
         return new Named(folder.flatMap(f -> named().map(text -> f.resolve(text).normalize())), Optional.empty());
     }
@@ -58,7 +60,7 @@ final class EngineReader {
         return table.find(StageInputs.ENGINE);
     }
 
-    private Optional<EnginePerformance> stated(String name) {
+    private Optional<EnginePerformance> stated(String name, double ambient) {
         OptionalDouble isp = table.number(StageInputs.ISP);
         OptionalDouble thrust = table.number(StageInputs.THRUST);
         double area = table.read(StageInputs.EXIT_AREA);
@@ -87,12 +89,15 @@ final class EngineReader {
         if (isp.isEmpty() || thrust.isEmpty() || oxidizer.isEmpty() || fuel.isEmpty()) {
             return Optional.empty();
         }
-        if (area * Constants.STANDARD_ATMOSPHERE >= thrust.getAsDouble()) {
+        if (area * ambient >= thrust.getAsDouble()) {
             table.problem(
                     StageInputs.EXIT_AREA,
                     area + " m²",
-                    "it leaves no thrust at sea level; write less than "
-                            + thrust.getAsDouble() / Constants.STANDARD_ATMOSPHERE + " m²");
+                    String.format(
+                            Locale.ROOT,
+                            "it leaves no thrust at the %.4g kPa where it ignites; write less than %.4g m²",
+                            ambient / 1e3,
+                            thrust.getAsDouble() / ambient));
             return Optional.empty();
         }
         return Optional.of(GivenEngine.ofIsp(

@@ -3,6 +3,7 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
@@ -28,6 +29,8 @@ final class StageReader {
     /** Ideal gain (m/s) of a first stage at which the air is thin enough to drop the fairing: judgement, a flight finds it. */
     private static final double FIRST_STAGE_FAIRING = 4000;
 
+    private static final Notation METRES = Notation.significant("m", 4);
+
     private final InputTable table;
     private final Optional<Path> folder;
     private final FluidLibrary fluids;
@@ -41,7 +44,8 @@ final class StageReader {
     StagePlan stage(String defaultName, int index, int count) {
         boolean ownTable = !table.path().isEmpty() && !table.path().equals(VehicleInputs.IN_CONCEPT.key());
         String name = ownTable ? table.read(StageInputs.NAME, Usual.of(defaultName, "its number", "")) : defaultName;
-        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, name);
+        double ambient = index == 0 ? groundPressure() : 0;
+        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, name, ambient);
         OptionalDouble share = table.number(StageInputs.DELTA_V_SHARE);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
@@ -57,7 +61,7 @@ final class StageReader {
                 dryMass.model(index < count - 1, recovery.mode() != Recovery.Mode.NONE),
                 dryMass.commonBulkhead(),
                 recovery,
-                index == 0 ? groundPressure() : 0,
+                ambient,
                 index == 0 ? FIRST_STAGE_FAIRING : 0,
                 body(),
                 engine.stated());
@@ -75,6 +79,18 @@ final class StageReader {
         double filling = t.read(StageInputs.FILLING);
         if (kind != BodyShape.Kind.SPHERE && height.isEmpty()) {
             t.problem(StageInputs.HEIGHT, "missing", "only a sphere needs none; write for example height = \"20 m\"");
+        }
+        if (kind == BodyShape.Kind.SPHERE && height.isPresent()) {
+            t.problem(
+                    StageInputs.HEIGHT,
+                    METRES.writeWithUnit(height.getAsDouble()),
+                    "a sphere is as high as its base_diameter; leave it out");
+        }
+        if (kind != BodyShape.Kind.TAPERED && top.isPresent()) {
+            t.problem(
+                    StageInputs.TOP_DIAMETER,
+                    METRES.writeWithUnit(top.getAsDouble()),
+                    "only a tapered body has one; leave it out");
         }
         if (kind == BodyShape.Kind.TAPERED && top.isEmpty()) {
             t.problem(StageInputs.TOP_DIAMETER, "missing", "a tapered body needs it; write for example \"3 m\"");

@@ -80,13 +80,13 @@ public final class StageModel {
         return plan.engines().needed(startMass, engine.thrustAt(pressure), others);
     }
 
-    /** @return start mass below which start-up and the burn beside the boosters take all there is (kg) */
+    /** @return start mass below which start-up, the burn beside the boosters and the fairing take all there is (kg) */
     public double leastStartMass(int engines) {
         Allowances allowances = plan.allowances();
         double time =
                 allowances.startupTime() + boosters.map(BoosterSizing::burnTime).orElse(0.0);
         double usable = 1 - allowances.residual() - allowances.boilOff();
-        return 1e-6 + boosterMass() + 1.01 * time * engines * engine.massFlow() / usable;
+        return 1e-6 + boosterMass() + plan.dryMass().fairing() + 1.01 * time * engines * engine.massFlow() / usable;
     }
 
     public StageSizing at(double startMass, double deltaV, int engines) {

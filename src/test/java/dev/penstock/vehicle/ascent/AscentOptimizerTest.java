@@ -92,6 +92,22 @@ class AscentOptimizerTest {
     }
 
     @Test
+    void aFairingThatGoesOverboardIsNotBurnt() {
+        AscentVehicle bare = vehicle(12e3);
+        AscentVehicle covered = new AscentVehicle(
+                "covered",
+                bare.startMass(),
+                bare.segments(),
+                bare.referenceArea(),
+                bare.dragTable(),
+                new AscentVehicle.Fairing(1000, 1, 1));
+        AscentResult lighter =
+                new AscentOptimizer(new StandardAtmosphere1976()).flyWith(covered, MISSION, flight.choice());
+        assertThat(lighter.fairingDrop()).isPresent();
+        assertThat(lighter.segments().get(1).meanIsp()).isCloseTo(345, within(0.01));
+    }
+
+    @Test
     void throttlesToKeepItsLimits() {
         assertThat(flight.limits()).hasSize(4).allMatch(limit -> limit.value() <= 1.0001 * limit.limit());
         assertThat(flight.maxAcceleration()).isGreaterThan(49); // the first stage would reach 53 m/s2

@@ -270,6 +270,37 @@ class VehicleReaderTest {
                 .hasMessageContaining("given together with isp or thrust");
     }
 
+    @Test
+    void aNozzleForVacuumMayBeTooLargeForTheGround() throws IOException {
+        String wide = "thrust = \"80 kN\"\nexit_area = \"3 m²\"";
+        VehiclePlan plan = read(BY_FIGURES.replace("thrust = \"80 kN\"", wide), Map.of());
+        assertThat(plan.stages().get(1).stated().orElseThrow().exitArea()).isEqualTo(3);
+        assertThatThrownBy(() -> read(BY_FIGURES.replace("0.9 m²", "9 m²"), Map.of()))
+                .hasMessageContaining("stage[0].exit_area")
+                .hasMessageContaining("at the 101.3 kPa where it ignites; write less than 8.882 m²"); // 900/101.325
+    }
+
+    @Test
+    void aFairingStandsBesideAStatedMass() throws IOException {
+        String fairing = "structural_coefficient = 0.08\nfairing = \"300 kg\"\ngrowth_margin = 0.1";
+        VehiclePlan plan = read(BY_FIGURES.replace("structural_coefficient = 0.08", fairing), Map.of());
+        VehicleSizing sized = new VehicleSizer().size(plan, file -> {
+            throw new AssertionError("no concept is needed");
+        });
+        StageSizing upper = sized.stages().get(1);
+        assertThat(plan.stages().get(1).dryMass().fairing()).isEqualTo(300);
+        double stage = 0.08 / 0.92 * upper.propellant().loaded();
+        assertThat(upper.dryMass().total()).isCloseTo(1.1 * stage + 300, within(1e-6));
+    }
+
+    @Test
+    void aShapeTakesItsOwnMeasuresOnly() {
+        String high = "base_diameter = \"1 m\"\nheight = \"3 m\"\ntop_diameter = \"1 m\"";
+        assertThatThrownBy(() -> read(BY_FIGURES.replace("base_diameter = \"1 m\"", high), Map.of()))
+                .hasMessageContaining("stage[0].body.height is 3.000 m; a sphere is as high as its base_diameter")
+                .hasMessageContaining("stage[0].body.top_diameter is 1.000 m; only a tapered body has one");
+    }
+
     private static final String SOLID =
             """
             [boosters]
