@@ -24,8 +24,6 @@ public final class LimitedDescent {
     /** Places tried on the same models, nearer and nearer. */
     private static final int TRIES = 3;
 
-    private static final int MODEL_VALUES = 600;
-
     /**
      * Something that has values at a place.
      *
@@ -81,8 +79,8 @@ public final class LimitedDescent {
         T best = there;
         double step = first;
         for (int round = 0; round < rounds; round++) {
-            double[][] models = models(values, x, best, step);
-            if (models.length == 0) {
+            QuadraticModels models = new QuadraticModels(models(values, x, best, step), n);
+            if (models.isEmpty()) {
                 step *= SHRINK;
                 continue;
             }
@@ -93,7 +91,7 @@ public final class LimitedDescent {
             boolean edge = false;
             for (int tries = 0; tries < TRIES && !better; tries++) {
                 double[] s = least(models, x, step, reach);
-                hoped = was - sum.applyAsDouble(at(models, s));
+                hoped = was - sum.applyAsDouble(models.at(s));
                 double[] next = moved(x, s, step);
                 T tried = values.at(next);
                 double[] found = values.of(tried);
@@ -182,42 +180,13 @@ public final class LimitedDescent {
         return models;
     }
 
-    private static double[] at(double[][] models, double[] s) {
-        int n = s.length;
-        double[] values = new double[models.length];
-        for (int k = 0; k < values.length; k++) {
-            double value = models[k][0];
-            for (int i = 0; i < n; i++) {
-                value += models[k][1 + i] * s[i];
-                for (int j = 0; j < n; j++) {
-                    value += 0.5 * models[k][1 + n + i * n + j] * s[i] * s[j];
-                }
-            }
-            values[k] = value;
-        }
-        return values;
-    }
-
-    private double[] least(double[][] models, double[] x, double step, double reach) {
+    private double[] least(QuadraticModels models, double[] x, double step, double reach) {
         double[] low = new double[x.length];
         double[] high = new double[x.length];
         for (int i = 0; i < x.length; i++) {
             low[i] = Math.max(-reach, -x[i] / step);
             high[i] = Math.min(reach, (1 - x[i]) / step);
         }
-        double[] s = new double[x.length];
-        for (double radius : new double[] {0.2, 0.05, 0.01}) {
-            s = Minimizer.within(
-                            "model of a search",
-                            at -> sum.applyAsDouble(at(models, at)),
-                            s,
-                            low,
-                            high,
-                            radius,
-                            1e-6,
-                            MODEL_VALUES)
-                    .array();
-        }
-        return s;
+        return models.least(sum, low, high);
     }
 }

@@ -109,15 +109,10 @@ public final class Minimizer {
         double[] bestValue = {Double.POSITIVE_INFINITY};
         double[] zeros = new double[n];
         double[] ones = new double[n];
-        double[] guess = new double[n];
-        for (int i = 0; i < n; i++) {
-            ones[i] = 1;
-            guess[i] = Math.min(1, Math.max(0, (start[i] - low[i]) / (high[i] - low[i])));
-        }
+        Ranges ranges = new Ranges(low, high);
+        Arrays.fill(ones, 1);
         ObjectiveFunction objective = new ObjectiveFunction(unit -> {
-            for (int i = 0; i < n; i++) {
-                point[i] = low[i] + unit[i] * (high[i] - low[i]);
-            }
+            ranges.values(unit, point);
             double value = count.finite(function.applyAsDouble(point), Arrays.toString(point));
             if (value < bestValue[0]) {
                 bestValue[0] = value;
@@ -131,7 +126,7 @@ public final class Minimizer {
                             new MaxEval(maxEvaluations),
                             objective,
                             GoalType.MINIMIZE,
-                            new InitialGuess(guess),
+                            new InitialGuess(ranges.shares(start)),
                             new SimpleBounds(zeros, ones));
         } catch (MathIllegalStateException e) {
             // The caller's budget is used up, or the quadratic model has broken down, as on a function with steps: the

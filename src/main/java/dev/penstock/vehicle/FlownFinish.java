@@ -1,7 +1,7 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.numerics.LimitedDescent;
-import java.util.List;
+import dev.penstock.numerics.Ranges;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -25,48 +25,31 @@ final class FlownFinish implements LimitedDescent.Values<FlownSearch.Found> {
 
     private final Function<FlownDesign, FlownSearch.Found> cost;
     private final BiFunction<FlownDesign, double[], FlownDesign> choice;
-    private final List<Double> low;
-    private final List<Double> high;
+    private final Ranges ranges;
     private FlownDesign base;
     private double[] slopes;
 
     /**
      * @param cost tells what a choice costs
      * @param choice makes a choice of another one and variables
-     * @param low lower bounds of the variables
-     * @param high upper bounds
+     * @param ranges ranges of the variables
      * @param start a choice that flies
      */
     FlownFinish(
             Function<FlownDesign, FlownSearch.Found> cost,
             BiFunction<FlownDesign, double[], FlownDesign> choice,
-            List<Double> low,
-            List<Double> high,
+            Ranges ranges,
             FlownSearch.Found start) {
         this.cost = cost;
         this.choice = choice;
-        this.low = List.copyOf(low);
-        this.high = List.copyOf(high);
+        this.ranges = ranges;
         this.base = start.design();
         this.slopes = slopes(start);
     }
 
-    /** Variables as shares of their ranges. */
-    double[] unit(List<Double> x) {
-        double[] unit = new double[x.size()];
-        for (int i = 0; i < unit.length; i++) {
-            unit[i] = Math.min(1, Math.max(0, (x.get(i) - low.get(i)) / (high.get(i) - low.get(i))));
-        }
-        return unit;
-    }
-
     @Override
     public FlownSearch.Found at(double[] unit) {
-        double[] x = new double[unit.length];
-        for (int i = 0; i < x.length; i++) {
-            x[i] = low.get(i) + unit[i] * (high.get(i) - low.get(i));
-        }
-        return cost.apply(choice.apply(base, x));
+        return cost.apply(choice.apply(base, ranges.values(unit)));
     }
 
     @Override

@@ -6,6 +6,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.numerics.BoundedSystemSolver;
 import dev.penstock.numerics.LimitedDescent;
 import dev.penstock.numerics.Minimizer;
+import dev.penstock.numerics.Ranges;
 import dev.penstock.vehicle.ascent.Arrival;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
@@ -455,9 +456,10 @@ final class FlownSearch {
         List<Double> high = new ArrayList<>();
         variables(start.design(), at, low, high, sharesFree, insertionFree);
         start.design().aim().ifPresent(optimizer::aimFrom);
+        Ranges ranges = new Ranges(array(low), array(high));
         FlownFinish finish =
-                new FlownFinish(this::cost, (from, x) -> design(from, x, sharesFree, insertionFree), low, high, start);
-        return new LimitedDescent(FlownSearch::sum, rounds, least).from(finish, finish.unit(at), start, first);
+                new FlownFinish(this::cost, (from, x) -> design(from, x, sharesFree, insertionFree), ranges, start);
+        return new LimitedDescent(FlownSearch::sum, rounds, least).from(finish, ranges.shares(array(at)), start, first);
     }
 
     private static void variable(

@@ -59,7 +59,7 @@ public final class FlownSizer {
     /** First step of the search that ends on models of cost and limits (-), and most rounds of it. */
     private static final double FINISH = 0.008;
 
-    private static final int MOST_FINISHES = 8;
+    private static final int MOST_FINISHES = 12;
 
     private final Atmosphere atmosphere;
 
@@ -120,7 +120,7 @@ public final class FlownSizer {
         for (int round = 0; round < MOST_POLISHES; round++) {
             FlownSearch.Found next = search.grown(search.improved(best, round % 2 == 0 ? 0.05 : 0.02, 3e-4, 200));
             if (next.flies()) {
-                FlownSearch.Found end = search.grown(search.finished(next, FINISH, MOST_FINISHES, POLISHED / 5));
+                FlownSearch.Found end = search.grown(search.finished(next, FINISH, MOST_FINISHES, POLISHED / 20));
                 next = end.flies() && end.cost() < next.cost() ? end : next;
             }
             double gained = best.cost() - next.cost();
