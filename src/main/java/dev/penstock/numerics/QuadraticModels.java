@@ -10,7 +10,7 @@ import java.util.function.ToDoubleFunction;
  * ∇F = Σ F_k ∇v_k,   ∇²F = Σ F_k H_k + F_kk ∇v_k ∇v_kᵀ
  * </pre>
  *
- * Newton's method, damped after Levenberg and Marquardt: only steps that make F less are taken. F_k and F_kk are differences of the sum
+ * Newton's method, damped after Levenberg and Marquardt until the matrix is positive definite, so that no saddle draws it, and F gets less. F_k and F_kk are differences of the sum
  * by each value alone, exact but for its kinks where it adds up functions of single values; of another sum the way is longer. Immutable.
  */
 final class QuadraticModels {
@@ -138,7 +138,7 @@ final class QuadraticModels {
         return found;
     }
 
-    /** The damped step of the free variables, ended at the bounds. */
+    /** The damped step of the free variables, ended at the bounds; none where the damping is too weak for it to lead downwards. */
     private double[] newton(
             double[] s, double[] gradient, double[][] curvature, double damping, double[] low, double[] high) {
         double steepest = Double.MIN_NORMAL;
@@ -157,10 +157,12 @@ final class QuadraticModels {
             a[i][i] += damping * Math.max(Math.abs(curvature[i][i]), steepest);
             a[i][n] = -gradient[i];
         }
-        double[] next = solved(a);
+        double[] next = new double[n];
+        if (!solved(a, next)) {
+            return s;
+        }
         for (int i = 0; i < n; i++) {
-            double to = s[i] + (Double.isFinite(next[i]) ? next[i] : 0);
-            next[i] = Math.min(high[i], Math.max(low[i], to));
+            next[i] = Math.min(high[i], Math.max(low[i], s[i] + next[i]));
         }
         return next;
     }
@@ -169,24 +171,19 @@ final class QuadraticModels {
         return s[i] <= low[i] && gradient[i] > 0 || s[i] >= high[i] && gradient[i] < 0;
     }
 
-    /** Gauss elimination with the largest pivot of each column; rows end with the right-hand side. */
-    private double[] solved(double[][] a) {
+    /** Elimination without exchange of rows, which end with the right-hand side; false where the matrix is not positive definite. */
+    private boolean solved(double[][] a, double[] x) {
         for (int c = 0; c < n; c++) {
-            int best = c;
-            for (int r = c + 1; r < n; r++) {
-                best = Math.abs(a[r][c]) > Math.abs(a[best][c]) ? r : best;
+            if (!(a[c][c] > 0)) {
+                return false;
             }
-            double[] pivot = a[best];
-            a[best] = a[c];
-            a[c] = pivot;
             for (int r = c + 1; r < n; r++) {
-                double factor = a[r][c] / pivot[c];
+                double factor = a[r][c] / a[c][c];
                 for (int j = c; j <= n; j++) {
-                    a[r][j] -= factor * pivot[j];
+                    a[r][j] -= factor * a[c][j];
                 }
             }
         }
-        double[] x = new double[n];
         for (int r = n - 1; r >= 0; r--) {
             double rest = a[r][n];
             for (int j = r + 1; j < n; j++) {
@@ -194,6 +191,6 @@ final class QuadraticModels {
             }
             x[r] = rest / a[r][r];
         }
-        return x;
+        return true;
     }
 }

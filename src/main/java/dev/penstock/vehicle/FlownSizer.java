@@ -12,6 +12,7 @@ import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import java.util.HashMap;
 import java.util.List;
@@ -178,7 +179,8 @@ public final class FlownSizer {
                 int count = best.design().engines().get(stage);
                 int wide = (int) Math.round(0.15 * count);
                 for (int step : wide > 1 ? new int[] {wide, -wide, 1, -1} : new int[] {1, -1}) {
-                    FlownSearch.Found other = another(search, best, stage, count + step, close, tried);
+                    FlownSearch.Found other =
+                            another(search, best, best.design().withEngines(stage, count + step), close, tried);
                     if (other.flies() && other.cost() < best.cost() - WORTH) {
                         best = other;
                         moved = true;
@@ -187,6 +189,35 @@ public final class FlownSizer {
                 }
                 done.accept(Math.min(1, tried.size() / (double) MOST_COUNTS));
             }
+            for (int stage = 0; stage < search.plan().stages().size() - 1 && !moved && close > NONE; stage++) {
+                FlownSearch.Found other = exchanged(search, best, stage, close, tried);
+                moved = other.flies() && other.cost() < best.cost() - WORTH;
+                best = moved ? other : best;
+            }
+        }
+        return best;
+    }
+
+    /** The better of one engine more on a stage with one less on the next, and the reverse: each alone may be worse. */
+    private static FlownSearch.Found exchanged(
+            FlownSearch search,
+            FlownSearch.Found from,
+            int stage,
+            double close,
+            Map<List<Integer>, FlownSearch.Found> tried) {
+        List<StagePlan> plans = search.plan().stages();
+        if (plans.get(stage).engines().given().isPresent()
+                || plans.get(stage + 1).engines().given().isPresent()) {
+            return from;
+        }
+        FlownSearch.Found best = from;
+        for (int step : new int[] {1, -1}) {
+            List<Integer> counts = from.design().engines();
+            FlownDesign design = from.design()
+                    .withEngines(stage, counts.get(stage) + step)
+                    .withEngines(stage + 1, counts.get(stage + 1) - step);
+            FlownSearch.Found other = another(search, from, design, close, tried);
+            best = other.flies() && other.cost() < best.cost() ? other : best;
         }
         return best;
     }
@@ -194,14 +225,12 @@ public final class FlownSizer {
     private static FlownSearch.Found another(
             FlownSearch search,
             FlownSearch.Found from,
-            int stage,
-            int count,
+            FlownDesign design,
             double close,
             Map<List<Integer>, FlownSearch.Found> tried) {
-        if (count < 1 || count > EngineCount.MOST) {
+        if (design.engines().stream().anyMatch(count -> count < 1 || count > EngineCount.MOST)) {
             return new FlownSearch.Found(from.design(), Double.POSITIVE_INFINITY, false);
         }
-        FlownDesign design = from.design().withEngines(stage, count);
         FlownSearch.Found known = tried.get(design.engines());
         if (known != null) {
             return known;
