@@ -146,8 +146,7 @@ class VehicleSizerTest {
     void aFairingHeavierThanAllElseIsCarriedToo() {
         // 1 kg under a fairing of 800 kg, dropped at once: the stage burns for itself and what it carries alone
         DryMassModel covered = new FairedDryMass(new StructuralCoefficient(0.08, 0), 800);
-        StageSizing only = forPayload(
-                        1, 3000, List.of(stage("only", covered, NONE)), SampleEngines.kerosene(3237))
+        StageSizing only = forPayload(1, 3000, List.of(stage("only", covered, NONE)), SampleEngines.kerosene(3237))
                 .stages()
                 .get(0);
         double bare = only.startMass() - 800;

@@ -19,7 +19,9 @@ public final class DryMassInputs {
                     "mass", Dimension.MASS, Range.NOT_NEGATIVE, "The whole dry mass but for a fairing; 0 for none")
             .computed("line by line from how the stage is built");
     public static final Input<Double> STRUCTURAL_COEFFICIENT = Input.ratio(
-                    "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant, a fairing aside")
+                    "structural_coefficient",
+                    Range.of(0.001, 0.9),
+                    "Dry mass over dry mass and propellant, a fairing aside")
             .computed("line by line from how the stage is built")
             .believed(Belief.factors(0.03, 0.2));
     /** 5 and 95 % at 0.73 and 1.35, where the fifteen flown stages of docs/validation/vehicle.md have 0.73 and 1.37. */

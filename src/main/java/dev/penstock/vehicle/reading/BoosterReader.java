@@ -34,7 +34,8 @@ final class BoosterReader {
             return solid.booster(propellant).map(booster -> BoosterPlan.solid(count, booster, diameter));
         }
         int engines = table.read(StageInputs.BOOSTER_ENGINES);
-        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, "the boosters", Constants.STANDARD_ATMOSPHERE);
+        EngineReader.Named engine =
+                new EngineReader(table, fluids).engine(folder, "the boosters", Constants.STANDARD_ATMOSPHERE);
         Allowances allowances = StageReader.allowances(table);
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);
