@@ -233,6 +233,9 @@ async function watched(path, count, doing) {
       byId("problems").replaceChildren(make("p", {}, job.failure));
     }
     if (!job.running) {
+      if (!job.failure && !job.cancelled) {
+        byId("progress").value = job.of;
+      }
       return job;
     }
     say(doing(job));
