@@ -111,6 +111,11 @@ final class StartCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return tankHead ? super.mainRows() : "shafts";
+    }
+
+    @Override
     public Integer call() {
         OptionReader options = new OptionReader();
         double full = value(options, "--bottle-pressure", bottlePressure, Dimension.PRESSURE, Range.of(1e5, 1e8));
