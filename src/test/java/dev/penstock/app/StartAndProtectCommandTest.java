@@ -14,8 +14,8 @@ class StartAndProtectCommandTest {
     void nitrogenWeighsSeveralTimesWhatHeliumDoes() {
         // The table has a line for each shaft.
         List<String> lines = Run.of("start", "heron", "--csv").out().lines().toList();
-        double helium = Double.parseDouble(lines.get(1).split(",")[
-                List.of(lines.get(0).split(",")).indexOf("gas_per_start_kg")]);
+        double helium = Double.parseDouble(
+                lines.get(1).split(",")[List.of(lines.get(0).split(",")).indexOf("gas_per_start_kg")]);
         JsonNode nitrogen =
                 Run.of("start", "heron", "--gas", "nitrogen", "--json").json().at("/shafts/0");
         double ratio = nitrogen.get("gas_per_start_kg").doubleValue() / helium;
