@@ -91,8 +91,8 @@ public final class Balancer {
 
     /**
      * The same, with machines that are built already. Where stages that move between the rounds close no balance, each set of
-     * them that was seen is kept in turn, the one asked for where the search ended among them: the choice is one of a few
-     * hundredths in efficiency.
+     * them that was seen is kept in turn, beside a neighbour also the one asked for where the search ended: the choice is one of
+     * a few hundredths in efficiency.
      */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
         return solve(concept, near, built, SolvingWork.unbounded());
@@ -104,7 +104,9 @@ public final class Balancer {
         try {
             return counted(balanceModels, near, work);
         } catch (NotConverged e) {
-            balanceModels.choices().seeWhereEnded();
+            if (near.isPresent()) {
+                balanceModels.choices().seeWhereEnded(); // beside a solution the end is near one; from a first guess it says nothing
+            }
             List<StageSet> sets = new ArrayList<>();
             near.ifPresent(n -> sets.add(n.balanceModels().choices().stages()));
             balanceModels.choices().seen().stream()
