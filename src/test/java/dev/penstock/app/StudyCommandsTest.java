@@ -98,7 +98,7 @@ class StudyCommandsTest {
     @Test
     void limitDrawsOneLinePerCycle() throws Exception {
         Run run = Run.of(
-                "limit", "dunlin", "--cycles", "--temperatures", "800K,1000K", "--json", "--report", folder.toString());
+                "limit", "dunlin", "--cycles", "--temperatures", "800K,1100K", "--json", "--report", folder.toString());
         assertThat(run.code()).isZero();
         JsonNode lines = run.json().at("/cycles/lines");
         assertThat(lines.findValuesAsText("cycle")).contains("gas-generator", "full-flow", "expander");

@@ -6,14 +6,20 @@ import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.prior.MainUnknowns;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.FeedInputs;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.InputKind;
 import dev.penstock.input.InputValue;
 import dev.penstock.quantities.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Writes a claims file about a balanced engine, to begin with: its cycle and propellants, what its concept states as certain, and a few
@@ -25,6 +31,12 @@ public final class OpeningClaims {
     /** What is seen of an engine from outside, and what a judgement seeks. */
     private static final List<String> FIGURES = List.of(
             "engine.isp_vacuum", "engine.chamber_pressure", "engine.mixture_ratio", "engine.area_ratio", "engine.mass");
+
+    /** What has a table of its own in a claims file. */
+    private static final Set<String> PROPELLANTS = Arrays.stream(Side.values())
+            .map(side ->
+                    ConceptTables.PROPELLANTS.of(new FeedInputs(side).propellant()).path())
+            .collect(Collectors.toUnmodifiableSet());
 
     private OpeningClaims() {}
 
@@ -39,7 +51,7 @@ public final class OpeningClaims {
         StringBuilder given = new StringBuilder("\n[given]\n");
         for (InputValue input : concept.document().inputs()) {
             String key = input.key();
-            if (!input.given() || !key.contains(".") || key.matches("propellants\\.(oxidizer|fuel)")) {
+            if (!input.given() || !key.contains(".") || PROPELLANTS.contains(key)) {
                 continue;
             }
             if (ClaimPaths.input(key).isEmpty() || ClaimPaths.ofVehicle(key)) {
