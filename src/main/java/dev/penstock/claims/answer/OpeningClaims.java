@@ -34,8 +34,9 @@ public final class OpeningClaims {
 
     /** What has a table of its own in a claims file. */
     private static final Set<String> PROPELLANTS = Arrays.stream(Side.values())
-            .map(side ->
-                    ConceptTables.PROPELLANTS.of(new FeedInputs(side).propellant()).path())
+            .map(side -> ConceptTables.PROPELLANTS
+                    .of(new FeedInputs(side).propellant())
+                    .path())
             .collect(Collectors.toUnmodifiableSet());
 
     private OpeningClaims() {}
