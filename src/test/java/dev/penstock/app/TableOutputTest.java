@@ -70,6 +70,10 @@ class TableOutputTest {
                 .singleElement()
                 .asString()
                 .contains("it needs --csv");
+        assertThat(Run.of("balance", "nobody", "--csv", "--json").problems())
+                .singleElement()
+                .asString()
+                .contains("--csv is given with --json");
     }
 
     /** Paper has no trail unless asked for; what is asked of paper without any is refused before the case is looked for. */

@@ -81,7 +81,7 @@ public abstract class BaseCommand implements Callable<Integer> {
 
     /** @return whether a table was asked for, and no document */
     protected boolean csv() {
-        return csv && !json;
+        return csv;
     }
 
     /**
@@ -90,6 +90,9 @@ public abstract class BaseCommand implements Callable<Integer> {
      * @throws InvalidInput naming the option
      */
     public void checkOutput() {
+        if (json && csv) {
+            throw new InvalidInput("", "--csv", "given with --json", "ask for one of them");
+        }
         if (rows.isPresent() && !csv) {
             throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
         }

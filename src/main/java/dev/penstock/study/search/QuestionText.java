@@ -66,8 +66,8 @@ public record QuestionText(
         if (count < least || count > most) {
             throw new InvalidInput(
                     "",
-                    "--minimise and --maximise",
-                    count == 1 ? "1 figure" : count + " figures",
+                    "number of objectives",
+                    String.valueOf(count),
                     least == most
                             ? "write one: --minimise FIGURE or --maximise FIGURE"
                             : "write " + least + " or " + most + ", for example --minimise engine.mass_kg --maximise"

@@ -149,7 +149,7 @@ class SearchRoutesTest {
             quoteCharacter = '`',
             value = {
                 "\"study\":\"optimise\",\"maximise\":[\"engine.cycle\"]; maximise is engine.cycle",
-                "\"study\":\"optimise\"; minimise and maximise is 0 figures",
+                "\"study\":\"optimise\"; number of objectives is 0",
                 "\"study\":\"optimise\",\"maximise\":[\"isp_vacuum_s\"],\"subject_to\":[\"mass_kg<=1\",\"mass_kg>=2\"]; no value keeps both",
                 "\"study\":\"optimise\",\"maximise\":[\"isp_vacuum_s\"],\"starts\":[\"many\"]; starts is many",
                 "\"study\":\"sensitivity\"; figures is missing",
