@@ -57,7 +57,7 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
             of("pumps\\.oxidizer-.*\\.discharge_pressure_Pa", "oxidizer discharge", 0.058, 3),
             of("(pumps|turbines|shafts)\\..*\\.speed_rad_s", "shaft speed", 0.228, 11),
             of("figures\\.pump_power_W|(turbines|pumps)\\..*\\.power_W", "turbine power", 0.159, 6),
-            of("turbines\\..*\\.mass_flow_kg_s", "generator or preburner flow", 0.126, 2),
+            of("turbines\\..*\\.mass_flow_kg_s", "generator or preburner flow", 0.158, 2),
             of("engine\\.(mass_kg|thrust_to_weight)", "dry mass", 0.147, 16));
 
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
