@@ -1,5 +1,6 @@
 package dev.penstock.numerics;
 
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -109,9 +110,9 @@ final class QuadraticModels {
             double here,
             double[] gradient,
             double[][] curvature) {
-        java.util.Arrays.fill(gradient, 0);
+        Arrays.fill(gradient, 0);
         for (double[] row : curvature) {
-            java.util.Arrays.fill(row, 0);
+            Arrays.fill(row, 0);
         }
         double[] slopes = new double[n];
         for (int k = 0; k < values.length; k++) {

@@ -6,7 +6,6 @@ import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.prior.MainUnknowns;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -34,9 +33,7 @@ public final class OpeningClaims {
 
     /** What has a table of its own in a claims file. */
     private static final Set<String> PROPELLANTS = Arrays.stream(Side.values())
-            .map(side -> ConceptTables.PROPELLANTS
-                    .of(new FeedInputs(side).propellant())
-                    .path())
+            .map(side -> new FeedInputs(side).propellantPath())
             .collect(Collectors.toUnmodifiableSet());
 
     private OpeningClaims() {}

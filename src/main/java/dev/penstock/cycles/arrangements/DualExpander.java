@@ -54,14 +54,14 @@ public record DualExpander() implements Cycle {
         List<Unknown> unknowns = new ArrayList<>();
         for (Side side : List.of(Side.FUEL, Side.OXIDIZER)) {
             unknowns.add(new Unknown(
-                    "pressure ratio of the " + place(side).title(),
+                    "pressure ratio of the " + TurbinePlace.of(side).title(),
                     "-",
                     LOWEST_PRESSURE_RATIO,
                     HIGHEST_PRESSURE_RATIO,
                     0.2,
                     FIRST_PRESSURE_RATIO));
             unknowns.addAll(
-                    TurbineBypass.unknowns(guess, "bypass of the " + place(side).title()));
+                    TurbineBypass.unknowns(guess, "bypass of the " + TurbinePlace.of(side).title()));
         }
         return unknowns;
     }
@@ -81,10 +81,6 @@ public record DualExpander() implements Cycle {
         Stream fuelGas = fuel.throughTurbine(sheet, pumped.fuel());
         sheet.machinery().closesShafts();
         sheet.chamber(List.of(fuelGas, oxidizerGas));
-    }
-
-    private static TurbinePlace place(Side side) {
-        return side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
     }
 
     /**
@@ -109,7 +105,7 @@ public record DualExpander() implements Cycle {
         private Stream inlet(Flowsheet sheet, Stream gas) {
             Side[] boosts = side == Side.FUEL ? Side.values() : new Side[0];
             return sheet.boostTurbines()
-                    .besideTurbines(gas, exit, rest -> sheet.machinery().turbine(place(side), rest, exit), boosts);
+                    .besideTurbines(gas, exit, rest -> sheet.machinery().turbine(TurbinePlace.of(side), rest, exit), boosts);
         }
 
         Stream throughTurbine(Flowsheet sheet, Stream pumped) {

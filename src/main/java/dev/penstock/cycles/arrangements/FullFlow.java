@@ -111,7 +111,7 @@ public record FullFlow() implements Cycle {
         String side = own.key();
         Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
         sheet.closesTemperature(burner, inlet);
-        TurbinePlace place = own == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
+        TurbinePlace place = TurbinePlace.of(own);
         Stream expanded = sheet.boostTurbines()
                 .besideTurbines(inlet, exitPressure, rest -> sheet.machinery().turbine(place, rest, exitPressure), own);
         Stream returned =

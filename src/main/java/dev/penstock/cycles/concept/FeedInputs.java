@@ -72,6 +72,11 @@ public record FeedInputs(Side side) {
                 .example('"' + (side == Side.FUEL ? UsualFluids.fuel() : UsualFluids.oxidizer()) + '"');
     }
 
+    /** @return dotted key of the propellant in a concept */
+    public String propellantPath() {
+        return ConceptTables.PROPELLANTS.of(propellant()).path();
+    }
+
     public Input<String> loading() {
         return Input.word(
                         side.key() + "_loading",

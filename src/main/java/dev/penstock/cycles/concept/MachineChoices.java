@@ -117,9 +117,9 @@ public final class MachineChoices {
             return false;
         }
         StageSet before = stages();
-        pumpsAgain.forEach((id, again) -> pumps.put(id, again.get()));
-        turbinesAgain.forEach((id, again) -> turbines.put(id, again.get()));
-        StageSet now = stages();
+        StageSet now = asked();
+        pumps.putAll(now.pumps());
+        turbines.putAll(now.turbines());
         see();
         if (now.sameAs(before)) {
             return false;
@@ -209,14 +209,15 @@ public final class MachineChoices {
 
     /** What the machines would be by what they did in the last pass, if that differs from what they are: only where stages are kept. */
     public Optional<StageSet> askedOtherwise() {
-        if (kept.isEmpty()) {
-            return Optional.empty();
-        }
+        return kept.map(k -> asked()).filter(asked -> !asked.sameAs(stages()));
+    }
+
+    private StageSet asked() {
         Map<String, PumpDesign> askedPumps = new HashMap<>();
         Map<String, TurbineDesign> askedTurbines = new HashMap<>();
         pumpsAgain.forEach((id, again) -> askedPumps.put(id, again.get()));
         turbinesAgain.forEach((id, again) -> askedTurbines.put(id, again.get()));
-        return Optional.of(new StageSet(askedPumps, askedTurbines)).filter(asked -> !asked.sameAs(stages()));
+        return new StageSet(askedPumps, askedTurbines);
     }
 
     /** Machines that are chosen from now on have these kinds and stages. */

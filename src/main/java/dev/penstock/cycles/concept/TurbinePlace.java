@@ -11,6 +11,14 @@ public enum TurbinePlace {
     /** On the shaft of the oxidizer pump. */
     OXIDIZER;
 
+    /**
+     * @param side oxidizer or fuel
+     * @return where the turbine on the shaft of that pump stands, of an engine with more than one
+     */
+    public static TurbinePlace of(Side side) {
+        return side == Side.FUEL ? FUEL : OXIDIZER;
+    }
+
     /** @return key of its table in a concept file, under {@code turbines} */
     public String key() {
         return name().toLowerCase(Locale.ROOT);

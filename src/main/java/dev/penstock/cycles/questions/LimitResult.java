@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param balance the engine at that pressure
  * @param bindingLimit name of the limit that stops it there
  * @param explanation one sentence that says so with the numbers
- * @param settings what the search puts in the place of what the concept states
+ * @param settings what the search puts in the place of what the concept states, the chamber pressure first
  * @param best the best pressure, where it was asked for
  * @param held the limits that count, all of the balance but those left out, with their margins at that pressure
  * @param leftOut limits that do not count, and why

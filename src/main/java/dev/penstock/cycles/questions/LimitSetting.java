@@ -1,13 +1,10 @@
 package dev.penstock.cycles.questions;
 
-import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.origin.PartKey;
-import dev.penstock.cycles.origin.Port;
 import dev.penstock.cycles.sheet.EngineBalance;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,23 +33,11 @@ public record LimitSetting(String key, double value, String unit, double stated)
                         ConceptTables.burner(burner)
                                 .of(GasInputs.BURNER_TEMPERATURE)
                                 .path(),
-                        gasTemperature(found, burner),
+                        found.outlet(PartKey.burner(burner)).temperature(),
                         "K",
-                        temperature(stated.burners().get(burner))));
+                        stated.burners().get(burner).temperature().orElseThrow()));
             }
         });
         return List.copyOf(list);
-    }
-
-    private static double temperature(BurnerDesign design) {
-        return design.temperature().orElseThrow();
-    }
-
-    private static double gasTemperature(EngineBalance balance, Burner burner) {
-        return balance.stations().stream()
-                .filter(s -> s.key().equals(PartKey.burner(burner).at(Port.OUTLET)))
-                .findFirst()
-                .orElseThrow()
-                .temperature();
     }
 }

@@ -4,6 +4,8 @@ import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.chamber.loss.Vaporisation;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.concept.FeedInputs;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.Usual;
 import java.util.OptionalDouble;
@@ -19,8 +21,8 @@ import java.util.stream.Stream;
 record UsualLength(Propellant oxidizer, Propellant fuel, double mixtureRatio) {
 
     private static final String[] PAIR = {
-        "propellants.oxidizer",
-        "propellants.fuel",
+        new FeedInputs(Side.OXIDIZER).propellantPath(),
+        new FeedInputs(Side.FUEL).propellantPath(),
         ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO).path()
     };
 

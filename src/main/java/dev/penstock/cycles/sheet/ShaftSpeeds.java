@@ -158,9 +158,7 @@ final class ShaftSpeeds {
         if (coupling.geared() && side == Side.OXIDIZER) {
             return Optional.empty();
         }
-        TurbinePlace place = coupling.oneTurbine()
-                ? TurbinePlace.MAIN
-                : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
+        TurbinePlace place = coupling.oneTurbine() ? TurbinePlace.MAIN : TurbinePlace.of(side);
         return balanceModels.choices().annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
                 .with(paths.turbine(place))
                 .with(paths.gear(GasInputs.GEAR_RATIO)));

@@ -105,9 +105,8 @@ public final class Balancer {
             return counted(balanceModels, near, work);
         } catch (NotConverged e) {
             if (near.isPresent()) {
-                balanceModels
-                        .choices()
-                        .seeWhereEnded(); // beside a solution the end is near one; from a first guess it says nothing
+                // beside a solution the end is near one; from a first guess it says nothing
+                balanceModels.choices().seeWhereEnded();
             }
             List<StageSet> sets = new ArrayList<>();
             near.ifPresent(n -> sets.add(n.balanceModels().choices().stages()));
