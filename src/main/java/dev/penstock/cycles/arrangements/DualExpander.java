@@ -60,8 +60,8 @@ public record DualExpander() implements Cycle {
                     HIGHEST_PRESSURE_RATIO,
                     0.2,
                     FIRST_PRESSURE_RATIO));
-            unknowns.addAll(
-                    TurbineBypass.unknowns(guess, "bypass of the " + TurbinePlace.of(side).title()));
+            unknowns.addAll(TurbineBypass.unknowns(
+                    guess, "bypass of the " + TurbinePlace.of(side).title()));
         }
         return unknowns;
     }
@@ -105,7 +105,8 @@ public record DualExpander() implements Cycle {
         private Stream inlet(Flowsheet sheet, Stream gas) {
             Side[] boosts = side == Side.FUEL ? Side.values() : new Side[0];
             return sheet.boostTurbines()
-                    .besideTurbines(gas, exit, rest -> sheet.machinery().turbine(TurbinePlace.of(side), rest, exit), boosts);
+                    .besideTurbines(
+                            gas, exit, rest -> sheet.machinery().turbine(TurbinePlace.of(side), rest, exit), boosts);
         }
 
         Stream throughTurbine(Flowsheet sheet, Stream pumped) {
