@@ -299,7 +299,7 @@ public final class LimitSearch {
         if (SolutionFold.endsAt(below, beyond.pressure())) {
             boolean turbine = trials.hottestGas();
             String why = turbine
-                    ? "beyond it no turbine pressure ratio closes the power balance with gas as hot as the turbine stands"
+                    ? "beyond it no turbine pressure ratio closes the power balance with gas at the temperature limit of the turbine"
                     : "the solution turns back there: beyond it the turbines cannot make the power";
             return new End(bracket.low, turbine ? TURBINE : POWER, why, leftOut);
         }

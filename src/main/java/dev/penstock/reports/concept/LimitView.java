@@ -132,7 +132,7 @@ public final class LimitView {
                 .collect(Collectors.joining(", "));
         return gas.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Gas is taken as hot as the turbine behind it stands: " + gas
+                : Optional.of("Gas is taken at the temperature limit of the turbine behind it: " + gas
                         + "; as stated, the engine may not close there");
     }
 
